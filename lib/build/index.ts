@@ -1,0 +1,13 @@
+/** The records of a build beside its marks, a build whole, and the form of a build folder. */
+export {
+  type BuildDocument,
+  clocksOf,
+  type ForeignMark,
+  present,
+  type RowList,
+  rowLists,
+  sittingsInOrder,
+} from "./document.ts";
+export { type BuildFolder, buildFolder, folderVersion, toFolder } from "./folder-form.ts";
+export { newBuild, newEdit, newItem, newMachine, newRecording, newSitting, newStill } from "./new.ts";
+export * from "./rows.ts";

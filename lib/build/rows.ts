@@ -1,0 +1,184 @@
+import { z } from "zod";
+import type { Answer } from "#lib/finding/index.ts";
+import { stages } from "#lib/mark/index.ts";
+
+/**
+ * The records of a build, beside its marks. All are flat rows with an id that is kept for good, a revision
+ * that counts their changes, and the time they were struck out, if they were.
+ */
+const base = {
+  id: z.string().min(1).max(100),
+  gone: z.string().max(40).nullable(),
+  rev: z.number().int().min(0),
+};
+const id = z.string().min(1).max(100);
+const line = z.string().max(500);
+const text = z.string().max(20_000);
+/** ISO 8601 in UTC. */
+const wallTime = z.string().max(40);
+
+/** What is restored. `years` and `serial` are words: "about 1911", "between 4000 and 4200". */
+export const machineRow = z.object({
+  ...base,
+  name: line,
+  maker: line,
+  model: line,
+  years: line,
+  serial: line,
+  variant: line,
+  notes: text,
+});
+export type Machine = z.infer<typeof machineRow>;
+
+/** A part of a machine that is opened as a whole; assemblies form a tree. */
+export const assemblyRow = z.object({
+  ...base,
+  machineId: id,
+  parentId: id.nullable(),
+  name: line,
+  rank: z.number().finite(),
+});
+export type Assembly = z.infer<typeof assemblyRow>;
+
+/** A part with an identity of its own. */
+export const itemRow = z.object({
+  ...base,
+  machineId: id,
+  assemblyId: id.nullable(),
+  name: line,
+  partNumber: line,
+  material: line,
+  notes: text,
+});
+export type Item = z.infer<typeof itemRow>;
+
+/** One restoration of a machine or of one of its assemblies. */
+export const buildRow = z.object({
+  ...base,
+  machineId: id,
+  assemblyId: id.nullable(),
+  title: line,
+  /** What the procedure is for, in a sentence or two; printed under the title. */
+  summary: text,
+  /** BCP 47, for PDF and HTML: "en-GB". */
+  language: z.string().max(35),
+  decimal: z.enum([".", ","]),
+  /** How long before an action a caution, tool or consumable may lie and still belong to it, in seconds. */
+  warnAhead: z.number().finite().min(0).max(600),
+});
+export type Build = z.infer<typeof buildRow>;
+
+/** One stretch of work on a build. */
+export const sittingRow = z.object({
+  ...base,
+  buildId: id,
+  title: line,
+  stage: z.enum(stages),
+  /** When it began, and how far that time can be trusted, in words: "from the file", "typed". */
+  began: wallTime.nullable(),
+  beganTrust: line,
+  rank: z.number().finite(),
+});
+export type Sitting = z.infer<typeof sittingRow>;
+
+/** What probing a recording found; null until it has been probed. */
+export const probed = z.object({
+  /** Seconds, to the end of the last frame. */
+  duration: z.number().finite().min(0),
+  frameCount: z.number().int().min(0),
+  width: z.number().int().min(0),
+  height: z.number().int().min(0),
+  rotation: z.number().int(),
+  videoCodec: z.string().max(100).nullable(),
+  audioCodec: z.string().max(100).nullable(),
+  playable: z.boolean(),
+});
+
+/** A problem with a recording's file, in the three parts of every message. */
+export const fileTrouble = z.object({ found: text, expected: text, todo: text });
+
+/** A video file of the restorer's own. */
+export const recordingRow = z.object({
+  ...base,
+  buildId: id,
+  sittingId: id,
+  name: line,
+  /** Where its clock lies on the sitting's: offset in seconds, rate in sitting seconds a recording second. */
+  offset: z.number().finite(),
+  rate: z.number().finite().positive(),
+  /** When it was made, by the file; and how far that can be trusted. */
+  madeAt: wallTime.nullable(),
+  madeAtTrust: line,
+  probe: probed.nullable(),
+  trouble: fileTrouble.nullable(),
+  /** Address of the uncut film, with `{seconds}` where the moment goes; empty when it is not published. */
+  publishedAt: z.string().max(2000),
+  /** SHA-256 of the bytes in hex; null until it has been computed. */
+  sha256: z.string().length(64).nullable(),
+});
+export type Recording = z.infer<typeof recordingRow>;
+
+/** A caption file as it came. */
+export const captionTrackRow = z.object({
+  ...base,
+  buildId: id,
+  recordingId: id,
+  name: line,
+  /** Whose clock it keeps. */
+  clock: z.enum(["recording", "cut"]),
+  text: z.string().max(20_000_000),
+});
+export type CaptionTrack = z.infer<typeof captionTrackRow>;
+
+/** A frame picked from a recording, or a photograph, that shows a mark. */
+export const stillRow = z.object({
+  ...base,
+  buildId: id,
+  markId: id,
+  source: z.enum(["frame", "photograph"]),
+  recordingId: id.nullable(),
+  /** Seconds of the recording's clock, the middle of the frame's interval; null for a photograph. */
+  at: z.number().finite().min(0).nullable(),
+  /** SHA-256 of the picture's bytes in hex: its name in the folder of stills. Empty while there is none. */
+  sha256: z.string().regex(/^([0-9a-f]{64})?$/),
+  width: z.number().int().min(0),
+  height: z.number().int().min(0),
+  /** What it shows, for who cannot see it. Empty until the restorer has written or accepted one. */
+  alt: text,
+  rank: z.number().finite(),
+});
+export type Still = z.infer<typeof stillRow>;
+
+/**
+ * A hand edit laid over the compiled procedure, keyed by a mark:
+ *
+ * - `title`: the step of this action is called `value`;
+ * - `stage`: it belongs to the stage `value`;
+ * - `after`: it comes after the step of the mark `value` (empty: first of its stage);
+ * - `merged`: it is part of the step of the mark `value`;
+ * - `split`: at this mark a new step begins, called `value`;
+ * - `belongs`: this mark belongs to the step of the mark `value`.
+ *
+ * `basis` holds the words of the mark when the edit was made; an edit whose words have since changed, or
+ * whose mark is gone, is kept and becomes a finding.
+ */
+export const editRow = z.object({
+  ...base,
+  buildId: id,
+  markId: id,
+  edit: z.enum(["title", "stage", "after", "merged", "split", "belongs"]),
+  value: z.string().max(2000),
+  basis: text,
+});
+export type Edit = z.infer<typeof editRow>;
+export type EditName = Edit["edit"];
+
+/** The row of an answer to a finding. */
+export const answerRow = z.object({
+  ...base,
+  buildId: id,
+  key: z.string().max(1000),
+  evidence: z.string().max(20_000),
+  reason: text,
+});
+export type AnswerRow = z.infer<typeof answerRow> & Answer;

@@ -1,0 +1,16 @@
+/** The procedure: `compile` turns a build's marks and hand edits into stages and steps, with their lists. */
+export { compile, stepsOf } from "./compile.ts";
+export {
+  mergeWithPrevious,
+  moveMark,
+  moveStep,
+  reorder,
+  restage,
+  setEdit,
+  splitAt,
+  withEdits,
+} from "./edits.ts";
+export { sayEdit } from "./overlay.ts";
+export { proposeAlt } from "./propose-alt.ts";
+export { publishedLink } from "./steps.ts";
+export * from "./tree.ts";

@@ -1,0 +1,198 @@
+import type { Finding } from "#lib/finding/index.ts";
+import type { CharacteristicValue, PartEvent, SignalWord, Stage, TypedValue } from "#lib/mark/index.ts";
+
+/**
+ * The procedure: what a build's marks and hand edits come to. Every node carries the id of the mark it
+ * came from; nothing in it is stored.
+ */
+export interface Procedure {
+  buildId: string;
+  title: string;
+  summary: string;
+  /** The machine in the words of its title block. */
+  machine: { name: string; maker: string; model: string; years: string; serial: string; variant: string };
+  assembly: string;
+  language: string;
+  decimal: "." | ",";
+  /** Only the stages that have steps, in the order of the stages. */
+  stages: StageOfSteps[];
+  parts: PartLine[];
+  tools: SupplyLine[];
+  consumables: SupplyLine[];
+  measurements: MeasurementLine[];
+  deferred: DeferredLine[];
+  /** Marks that no step has taken up: before the first action of their sitting, or without film. */
+  tray: Loose[];
+  unsorted: Loose[];
+  /** Hand edits that no longer find what they were made on. */
+  orphans: Orphan[];
+}
+
+export interface StageOfSteps {
+  stage: Stage;
+  steps: Step[];
+}
+
+/** One action with what belongs to it. */
+export interface Step {
+  /** The mark that begins it. */
+  mark: string;
+  /** Counts through the whole procedure from 1. */
+  number: number;
+  stage: Stage;
+  /** The instruction: the words of the action, or the title given by hand. */
+  title: string;
+  /** Paragraphs that say how, in order; those of merged actions among them, each with its mark. */
+  details: { mark: string; text: string }[];
+  result: string;
+  cautions: CautionNote[];
+  parts: PartUse[];
+  measurements: MeasurementLine[];
+  tools: SupplyUse[];
+  consumables: SupplyUse[];
+  gotchas: GotchaNote[];
+  deferred: DeferredLine[];
+  stills: Figure[];
+  moment: Moment | null;
+  /** Every mark that belongs to it, in order, its own first. */
+  marks: string[];
+}
+
+/** A second of a recording, and where a reader of the published film finds it. */
+export interface Moment {
+  recordingId: string;
+  recordingName: string;
+  /** Seconds of the recording's clock. */
+  at: number;
+  /** "14:08": written beside the QR code, so that it helps where the code cannot be read. */
+  written: string;
+  /** Address of that second in the published uncut film; null where none is published. */
+  link: string | null;
+}
+
+export interface CautionNote {
+  mark: string;
+  /** Null until the restorer has said who is harmed, how badly and how surely. */
+  signal: SignalWord | null;
+  hazard: string;
+  consequence: string;
+  avoid: string;
+  source: string;
+}
+
+export interface PartUse {
+  mark: string;
+  /** The item's id, or `name:` and the name in lower case while there is no item. */
+  item: string;
+  /** Its number in the parts list, as on a drawing. */
+  balloon: number;
+  name: string;
+  event: PartEvent | "";
+  count: string;
+  wayRound: string;
+  container: string;
+  note: string;
+}
+
+/** A line of the parts list. */
+export interface PartLine {
+  item: string;
+  balloon: number;
+  name: string;
+  /** How many the finished assembly has, by the marks; null where no mark says a number. */
+  quantity: number | null;
+  partNumber: string;
+  material: string;
+  size: string;
+  source: string;
+  /** Numbers of the steps in which it is met. */
+  steps: number[];
+  marks: string[];
+}
+
+export interface MeasurementLine {
+  mark: string;
+  /** The step it is taken in; null where it belongs to none. */
+  step: number | null;
+  what: string;
+  part: string;
+  values: Partial<Record<CharacteristicValue, TypedValue>>;
+  instrument: string;
+  source: string;
+  note: string;
+}
+
+export interface SupplyUse {
+  mark: string;
+  name: string;
+  /** Size of a tool, amount of a consumable. */
+  detail: string;
+  note: string;
+}
+
+/** A line of the list of tools or consumables: the union of what the steps use. */
+export interface SupplyLine {
+  name: string;
+  detail: string;
+  steps: number[];
+  marks: string[];
+}
+
+export interface GotchaNote {
+  mark: string;
+  symptom: string;
+  why: string;
+  instead: string;
+}
+
+export interface DeferredLine {
+  mark: string;
+  step: number | null;
+  what: string;
+  waitsFor: string;
+  /** The mark that closed it; null while it is open. */
+  closedBy: string | null;
+}
+
+export interface Figure {
+  still: string;
+  mark: string;
+  sha256: string;
+  width: number;
+  height: number;
+  /** What it shows: written by the restorer, or proposed from the marks while `written` is false. */
+  alt: string;
+  written: boolean;
+}
+
+export interface Loose {
+  mark: string;
+  kind: string;
+  words: string;
+  moment: Moment | null;
+}
+
+export type OrphanReason =
+  | "mark gone"
+  | "not a step"
+  | "target gone"
+  | "target in another stage"
+  | "goes in a circle"
+  | "words changed";
+
+export interface Orphan {
+  edit: string;
+  mark: string;
+  /** What the edit asked for, in words. */
+  asked: string;
+  /** Why it could not be laid on; or that its words have changed since, and it was laid on all the same. */
+  why: OrphanReason;
+  /** Words of the mark when the edit was made. */
+  basis: string;
+}
+
+/** A procedure with what the checks said of it; the only thing an output is made from. */
+export interface CheckedProcedure {
+  procedure: Procedure;
+  findings: Finding[];
+}

@@ -1,0 +1,120 @@
+import { isDeepStrictEqual } from "node:util";
+import { append, difference, type Entry, findChange, inTransaction, write } from "./apply.ts";
+import { type Applied, type HistoryStep, Refused } from "./command.ts";
+import type { Prisma, PrismaClient } from "./prisma-client/client.ts";
+import { readRow } from "./tables.ts";
+
+type Client = Prisma.TransactionClient;
+
+interface LogLine {
+  seq: number;
+  kind: string;
+  ofSeq: number | null;
+}
+
+/** What can be undone and redone in a build: sequence numbers of changes, the next one last. */
+export interface Stacks {
+  undo: number[];
+  redo: number[];
+}
+
+/**
+ * Reads the log of a build as two stacks. A change goes on the first; undoing moves it to the second; redoing
+ * moves it back; a new change empties the second (its changes stay in the log, where the history shows them).
+ */
+export function stacksOf(log: readonly LogLine[]): Stacks {
+  const stacks: Stacks = { undo: [], redo: [] };
+  for (const { seq, kind, ofSeq } of log) {
+    if (kind === "do") {
+      stacks.undo.push(seq);
+      stacks.redo = [];
+    } else if (kind === "undo" && ofSeq !== null) {
+      stacks.undo = stacks.undo.filter((one) => one !== ofSeq);
+      stacks.redo.push(ofSeq);
+    } else if (kind === "redo" && ofSeq !== null) {
+      stacks.redo = stacks.redo.filter((one) => one !== ofSeq);
+      stacks.undo.push(ofSeq);
+    }
+  }
+  return stacks;
+}
+
+/** What can be undone and redone in a build now. */
+export async function stacks(client: Client, buildId: string): Promise<Stacks> {
+  const log = await client.change.findMany({
+    where: { buildId },
+    select: { seq: true, kind: true, ofSeq: true },
+    orderBy: { seq: "asc" },
+  });
+  return stacksOf(log);
+}
+
+/**
+ * Undoes the latest change of a build, or redoes the latest undone one, by appending its inverse.
+ *
+ * @returns null when there is nothing to undo or redo.
+ * @throws Refused when a later change has altered the same values from outside this history.
+ */
+export async function step(
+  client: PrismaClient,
+  { id, buildId, step }: HistoryStep,
+): Promise<Applied | null> {
+  return inTransaction(client, async (tx) => {
+    const repeated = await findChange(tx, id);
+    if (repeated) return repeated;
+    const seq = (await stacks(tx, buildId))[step].at(-1);
+    if (seq === undefined) return null;
+    const change = await tx.change.findUniqueOrThrow({ where: { seq } });
+    const entries = JSON.parse(change.entriesJson) as Entry[];
+    const written: Entry[] = [];
+    const turn = step === "undo" ? invert : (entry: Entry) => entry;
+    for (const entry of step === "undo" ? entries.toReversed() : entries) {
+      written.push(await retrace(tx, turn(entry)));
+    }
+    const label = `${step}: ${change.label}`;
+    return append(tx, { id, buildId, label, kind: step, ofSeq: seq, entries: written });
+  });
+}
+
+/** The entry that takes a row from its later state to its earlier one; a new row is struck out. */
+function invert(entry: Entry): Entry {
+  const struckOut = { ...entry.after, gone: new Date().toISOString() };
+  return { ...entry, before: entry.after, after: entry.before ?? struckOut };
+}
+
+/** Writes the columns that an entry changed, and only those, where they still are what it found. */
+async function retrace(tx: Client, entry: Entry): Promise<Entry> {
+  const current = await readRow(tx, entry.table, entry.id);
+  // Redoing the making of a row finds it struck out.
+  const from = entry.before ?? { ...entry.after, gone: current?.gone ?? null };
+  const set = difference(from, entry.after);
+  const moved = Object.keys(set).filter((column) => !isDeepStrictEqual(current?.[column], from[column]));
+  if (!current || moved.length > 0) {
+    throw new Refused({
+      found: `The ${entry.table} has been changed since, in ${moved.join(", ") || "all"}.`,
+      expected: "The values that this change left were expected.",
+      todo: "Change it by hand; the history shows what it was.",
+      stale: { table: entry.table, id: entry.id, current, wanted: set },
+    });
+  }
+  const after = await write(tx, entry.table, entry.id, current, set);
+  return { table: entry.table, id: entry.id, before: current, after };
+}
+
+/** One line of a build's history. */
+export interface HistoryLine {
+  seq: number;
+  at: string;
+  label: string;
+  kind: string;
+}
+
+/** What changed in a build, latest first. */
+export async function history(client: Client, buildId: string, limit = 500): Promise<HistoryLine[]> {
+  return client.change.findMany({
+    where: { buildId },
+    select: { seq: true, at: true, label: true, kind: true },
+    orderBy: { seq: "desc" },
+    take: limit,
+  });
+}

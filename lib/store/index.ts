@@ -1,0 +1,21 @@
+/** The store: the only place that knows the database. Commands change it, `loadBuild` gives a build whole. */
+export { apply } from "./apply.ts";
+export {
+  type Applied,
+  type Command,
+  command,
+  type HistoryStep,
+  historyStep,
+  type Put,
+  Refused,
+  type Stale,
+  type Written,
+} from "./command.ts";
+export { type HistoryLine, history, stacks, stacksOf, step } from "./history.ts";
+export { listMachines, loadBuild, type MachineLine } from "./load.ts";
+export { type OpenWorkshop, openWorkshop, theWorkshop } from "./open.ts";
+export { addPlace, type KnownPlace, knownPaths, placesOf, rootFor } from "./places.ts";
+export { type Found, findMarks, rebuildSearch } from "./search.ts";
+export { readSettings, type Settings, settings, usualSettings, writeSettings } from "./settings.ts";
+export { type Row, type TableName, tableNames } from "./tables.ts";
+export { type Workshop, workshopAt, workshopFolder } from "./workshop.ts";

@@ -1,0 +1,17 @@
+/**
+ * Moments, spans, time codes and frames.
+ *
+ * Seconds are doubles. Spans are half-open: a span holds its start and not its end.
+ * A moment always belongs to one clock, and its name or its type says whose: a recording's
+ * (HTMLMediaElement.currentTime), a sitting's, a cut's, or the wall's. `docs/time.md` says how
+ * recording time relates to the time stamps inside a file.
+ */
+export { type Frames, frameAt, intervalOf, middleOf } from "./frames.ts";
+export { sayMoment, sayWallDate, timecode } from "./say.ts";
+export { type ClockSetting, toRecordingTime, toSittingTime } from "./sitting.ts";
+
+/** A half-open stretch of one clock, in seconds: `start <= t < end`. */
+export interface Span {
+  start: number;
+  end: number;
+}
