@@ -12,10 +12,12 @@ export {
   type Written,
 } from "./command.ts";
 export { type HistoryLine, history, stacks, stacksOf, step } from "./history.ts";
+export { type ImportChoice, type Imported, importBuild, withNewIds } from "./import-build.ts";
 export { listMachines, loadBuild, type MachineLine } from "./load.ts";
 export { type OpenWorkshop, openWorkshop, theWorkshop } from "./open.ts";
 export { addPlace, type KnownPlace, knownPaths, placesOf, rootFor } from "./places.ts";
 export { type Found, findMarks, rebuildSearch } from "./search.ts";
 export { readSettings, type Settings, settings, usualSettings, writeSettings } from "./settings.ts";
+export { MigrationError } from "./sqlite/migrate.ts";
 export { type Row, type TableName, tableNames } from "./tables.ts";
 export { type Workshop, workshopAt, workshopFolder } from "./workshop.ts";

@@ -1,0 +1,103 @@
+"use client";
+import { useId } from "react";
+import { type KindName, kindOf, kinds, type Mark } from "#lib/mark/index.ts";
+import { timecode } from "#lib/time/index.ts";
+import { FindingNote } from "../parts/finding-note.tsx";
+import { useDerived, useSession, useSessionView } from "../session/provider.tsx";
+import { changeMark, setCloses, sortInto, strikeOut } from "./deeds.ts";
+import type { Picture } from "./picture.ts";
+import { Stills } from "./stills.tsx";
+import { FieldOf } from "./typed.tsx";
+
+/** The fields of the row in hand, reached and left by the keyboard alone. Leaving it half-way keeps it half-way. */
+export function Hand({ mark, picture }: { mark: Mark; picture: Picture | null }) {
+  const session = useSession();
+  const { findingsOf } = useDerived();
+  const kindId = useId();
+  const kind = kindOf(mark.kind);
+  return (
+    <div className="hand-body" data-hand>
+      <div className="fields">
+        <div>
+          <label htmlFor={kindId}>Kind</label>
+          <select
+            id={kindId}
+            value={mark.kind}
+            data-field="kind"
+            onChange={(event) => sortInto(session, mark.id, event.target.value as KindName | "")}
+          >
+            {kinds.map((one) => (
+              <option key={one.kind} value={one.kind}>
+                {one.word}
+              </option>
+            ))}
+          </select>
+        </div>
+        {kind.fields.map((field) => (
+          <FieldOf key={`${mark.kind} ${field.name}`} mark={mark} field={field} />
+        ))}
+        <Closes mark={mark} />
+      </div>
+      {(findingsOf.get(mark.id) ?? []).map((finding) => (
+        <FindingNote key={finding.key} finding={finding} />
+      ))}
+      <Stills mark={mark} picture={picture} />
+      <div className="row-of-buttons" style={{ marginTop: 14 }}>
+        {mark.at !== null && picture && (
+          <button type="button" className="plain" onClick={() => picture.goTo(mark.at ?? 0)}>
+            Show {timecode(mark.at)}
+          </button>
+        )}
+        {mark.at !== null && picture && (
+          <button
+            type="button"
+            className="plain"
+            onClick={() =>
+              changeMark(session, mark.id, "Moved to another frame", { at: picture.moment(), until: null })
+            }
+          >
+            Move to the frame shown
+          </button>
+        )}
+        <button type="button" className="plain" onClick={() => strikeOut(session, mark.id)}>
+          Strike out
+        </button>
+      </div>
+    </div>
+  );
+}
+
+/** Deferred items of this build that this mark closes, and those still open that it could. */
+function Closes({ mark }: { mark: Mark }) {
+  const session = useSession();
+  const { document } = useSessionView();
+  const { procedure } = useDerived();
+  const closes = mark.fields.closes ?? [];
+  const foreign = document.foreign.filter((one) => closes.includes(one.id));
+  const lines = procedure.deferred.filter(
+    (line) => line.mark !== mark.id && (line.closedBy === null || closes.includes(line.mark)),
+  );
+  if (lines.length + foreign.length === 0) return null;
+  const options = [...lines.map((line) => ({ id: line.mark, words: line.what })), ...foreign];
+  return (
+    <fieldset className="wide closes">
+      <legend className="small soft">This mark closes</legend>
+      {options.map(({ id, words }) => (
+        <label key={id} style={{ padding: "6px 0", color: "inherit", fontSize: "1rem" }}>
+          <input
+            type="checkbox"
+            checked={closes.includes(id)}
+            onChange={(event) =>
+              setCloses(
+                session,
+                mark.id,
+                event.target.checked ? [...closes, id] : closes.filter((one) => one !== id),
+              )
+            }
+          />
+          {words || "a deferred item without words"}
+        </label>
+      ))}
+    </fieldset>
+  );
+}

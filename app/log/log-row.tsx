@@ -1,0 +1,73 @@
+"use client";
+import { memo } from "react";
+import { kindOf, type Mark, typedOf, wordsOf } from "#lib/mark/index.ts";
+import type { Procedure, Step } from "#lib/procedure/index.ts";
+import { read, say } from "#lib/quantity/index.ts";
+import { timecode } from "#lib/time/index.ts";
+import { KindSign } from "../parts/kind-sign.tsx";
+
+interface Props {
+  mark: Mark;
+  step: Step | undefined;
+  balloon: number | undefined;
+  open: boolean;
+}
+
+/** The cells of one row: time, kind, words, and what the program reads in it. */
+export const RowCells = memo(function RowCells({ mark, step, balloon, open }: Props) {
+  return (
+    <div className="cells">
+      <span className="num" role="cell">
+        {mark.at === null ? "no film" : timecode(mark.at)}
+      </span>
+      <span role="cell">
+        <KindSign mark={mark} balloon={balloon} />
+      </span>
+      <span role="cell">{lineOf(mark) || <span className="soft">no words yet</span>}</span>
+      <span role="cell" className="reading">
+        {readingOf(mark, step, open)}
+      </span>
+    </div>
+  );
+});
+
+/** A mark in one line, as it stands in the words column. */
+export function lineOf(mark: Mark): string {
+  const parts = [
+    mark.kind === "part" ? wordsOf(mark, "item") : "",
+    mark.kind === "part" ? [wordsOf(mark, "event"), countOf(mark)].filter(Boolean).join(" ") : "",
+    wordsOf(mark),
+    mark.kind === "part" ? wordsOf(mark, "wayRound") : "",
+    mark.kind === "caution" ? wordsOf(mark, "avoid") : "",
+    mark.kind === "gotcha" ? wordsOf(mark, "instead") : "",
+    mark.kind === "tool" ? wordsOf(mark, "size") : "",
+    mark.kind === "consumable" ? wordsOf(mark, "amount") : "",
+  ];
+  return parts.filter(Boolean).join(". ").replace(/\.\. /g, ". ");
+}
+
+function countOf(mark: Mark): string {
+  const count = wordsOf(mark, "count");
+  return count === "" || count === "1" ? "" : `× ${count}`;
+}
+
+function readingOf(mark: Mark, step: Step | undefined, open: boolean): string {
+  if (mark.kind === "") return "not printed";
+  if (mark.kind === "measurement") {
+    const typed = ["asFitted", "asFound", "specified", "limit"]
+      .map((name) => typedOf(mark, name))
+      .find(Boolean);
+    if (typed) return say(read(typed));
+  }
+  const where = step
+    ? `${kindOf(mark.kind).kind === "caution" ? "before " : ""}step ${step.number}`
+    : "in no step";
+  if (mark.kind === "deferred") return open ? "open" : "closed";
+  if (mark.kind === "action" && step) return `${step.stage} · ${where}`;
+  return where;
+}
+
+/** The balloon numbers of a procedure's parts, by the marks that speak of them. */
+export function balloonsOf(procedure: Procedure): Map<string, number> {
+  return new Map(procedure.parts.flatMap((part) => part.marks.map((mark) => [mark, part.balloon] as const)));
+}

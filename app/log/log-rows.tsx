@@ -1,0 +1,82 @@
+"use client";
+import { useVirtualizer } from "@tanstack/react-virtual";
+import { useEffect, useMemo } from "react";
+import type { Mark } from "#lib/mark/index.ts";
+import { useDerived } from "../session/provider.tsx";
+import { Hand } from "./hand.tsx";
+import { balloonsOf, RowCells } from "./log-row.tsx";
+import type { Picture } from "./picture.ts";
+
+/** A row's height before it has been measured, in CSS pixels. */
+const ROW = 62;
+
+/** The rows of the sheet; only those in view are in the page, so that thousands stay light. */
+export function LogRows({
+  marks,
+  handId,
+  onHand,
+  picture,
+  sheet,
+}: {
+  marks: Mark[];
+  handId: string | null;
+  onHand: (id: string) => void;
+  picture: Picture | null;
+  /** The element that scrolls; null until it is in the page. */
+  sheet: HTMLDivElement | null;
+}) {
+  const { procedure, stepOf } = useDerived();
+  const balloons = useMemo(() => balloonsOf(procedure), [procedure]);
+  const open = useMemo(
+    () => new Set(procedure.deferred.filter((line) => line.closedBy === null).map((line) => line.mark)),
+    [procedure],
+  );
+  const rows = useVirtualizer({
+    count: marks.length,
+    getScrollElement: () => sheet,
+    estimateSize: () => ROW,
+    getItemKey: (index) => marks[index]?.id ?? index,
+    overscan: 6,
+    paddingEnd: 240,
+  });
+  const handIndex = marks.findIndex((mark) => mark.id === handId);
+  useEffect(() => {
+    if (handIndex >= 0) rows.scrollToIndex(handIndex, { align: "center" });
+  }, [handIndex, rows]);
+  return (
+    <div role="rowgroup" style={{ height: rows.getTotalSize(), position: "relative" }}>
+      {rows.getVirtualItems().map((item) => {
+        const mark = marks[item.index];
+        if (!mark) return null;
+        const inHand = mark.id === handId;
+        return (
+          // biome-ignore lint/a11y/useKeyWithClickEvents: the arrow keys of the sheet bring a row to hand
+          <div
+            key={item.key}
+            ref={rows.measureElement}
+            data-index={item.index}
+            data-mark={mark.id}
+            role="row"
+            aria-rowindex={item.index + 2}
+            aria-current={inHand ? "true" : undefined}
+            className={inHand ? "log-row hand" : "log-row"}
+            style={{ transform: `translateY(${item.start}px)` }}
+            onClick={inHand ? undefined : () => onHand(mark.id)}
+          >
+            <RowCells
+              mark={mark}
+              step={stepOf.get(mark.id)}
+              balloon={balloons.get(mark.id)}
+              open={open.has(mark.id)}
+            />
+            {inHand && (
+              <div role="cell" aria-label="Fields">
+                <Hand mark={mark} picture={picture} />
+              </div>
+            )}
+          </div>
+        );
+      })}
+    </div>
+  );
+}

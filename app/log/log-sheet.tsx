@@ -1,0 +1,283 @@
+"use client";
+import { useSearchParams } from "next/navigation";
+import { useCallback, useEffect, useMemo, useRef, useState } from "react";
+import { clocksOf, present, type Recording } from "#lib/build/index.ts";
+import { compareMarks, type KindName, kindNames, type Mark } from "#lib/mark/index.ts";
+import type { Settings } from "#lib/store/settings.ts";
+import { BuildTitleBlock } from "../parts/title-block.tsx";
+import { useSession, useSessionView } from "../session/provider.tsx";
+import { Conflicts } from "./conflicts.tsx";
+import { changeMark, dropMark, strikeOut } from "./deeds.ts";
+import { belongsToFocus, deedOf } from "./keys.ts";
+import { KeysPanel, Saved } from "./keys-panel.tsx";
+import { LogRows } from "./log-rows.tsx";
+import type { Picture } from "./picture.ts";
+import { Player } from "./player.tsx";
+import { Scale } from "./scale.tsx";
+import { takeFrame } from "./take-frame.ts";
+import { Transport } from "./transport.tsx";
+
+/** The log sheet of a sitting: its marks as ruled rows, the picture set in, the scale down the edge. */
+export function LogSheet({ sittingId, settings }: { sittingId: string; settings: Settings }) {
+  const session = useSession();
+  const { document } = useSessionView();
+  const query = useSearchParams();
+  const [sheet, setSheet] = useState<HTMLDivElement | null>(null);
+  const flash = useRef<HTMLDivElement>(null);
+  const [picture, setPicture] = useState<Picture | null>(null);
+  const [handId, setHandId] = useState<string | null>(query.get("mark"));
+  const [trouble, setTrouble] = useState<string | null>(null);
+
+  const marks = useMarks(sittingId);
+  const recordings = present(document.recordings).filter((recording) => recording.sittingId === sittingId);
+  const hand = marks.find((mark) => mark.id === handId);
+  const [chosen, setChosen] = useState<string | null>(query.get("recording"));
+  const recording = recordings.find((one) => one.id === (hand?.recordingId ?? chosen)) ?? recordings[0];
+  const moments = useMemo(
+    () => marks.filter((mark) => mark.recordingId === recording?.id).map((mark) => mark.at ?? 0),
+    [marks, recording?.id],
+  );
+
+  const bringToHand = useCallback(
+    (id: string) => {
+      setHandId(id);
+      const mark = session.row("mark", id) as unknown as Mark | undefined;
+      if (mark?.at !== null && mark?.at !== undefined && picture && !picture.running) picture.goTo(mark.at);
+    },
+    [session, picture],
+  );
+
+  const drop = useCallback(
+    (kind: KindName | "") => {
+      const onFilm = picture !== null && recording !== undefined;
+      const mark = dropMark(session, {
+        sittingId,
+        kind,
+        recordingId: onFilm ? recording.id : null,
+        at: onFilm ? picture.moment(settings.reactionTime) : null,
+      });
+      setHandId(mark.id);
+      flash.current?.classList.remove("on");
+      requestAnimationFrame(() => flash.current?.classList.add("on"));
+      return mark;
+    },
+    [session, picture, recording, sittingId, settings.reactionTime],
+  );
+
+  const still = useCallback(() => {
+    const mark = marks.find((one) => one.id === handId) ?? drop("");
+    setTrouble(null);
+    takeFrame(session, mark, picture).catch((error: unknown) =>
+      setTrouble(error instanceof Error ? error.message : "The still was not taken."),
+    );
+  }, [marks, handId, drop, session, picture]);
+
+  const act = useCallback(
+    (deed: string): boolean => {
+      const row = marks.findIndex((mark) => mark.id === handId);
+      const beside = (by: number) => {
+        const next = marks[row < 0 ? (by > 0 ? 0 : marks.length - 1) : row + by];
+        if (next) bringToHand(next.id);
+      };
+      if (deed === "mark") drop("");
+      else if ((kindNames as readonly string[]).includes(deed)) drop(deed as KindName);
+      else if (deed === "still") still();
+      else if (deed === "run") picture?.runOrHold();
+      else if (deed === "frame back") picture?.stepFrames(-1);
+      else if (deed === "frame on") picture?.stepFrames(1);
+      else if (deed === "slower") picture?.changeRate(-1);
+      else if (deed === "faster") picture?.changeRate(1);
+      else if (deed === "mark above") beside(-1);
+      else if (deed === "mark below") beside(1);
+      else if (deed === "write") firstField(sheet)?.focus();
+      else if (deed === "undo") void session.undo();
+      else if (deed === "redo") void session.redo();
+      else if (deed === "strike out" && handId) {
+        strikeOut(session, handId);
+        setHandId(marks[row + 1]?.id ?? marks[row - 1]?.id ?? null);
+      } else if (deed === "here" && handId && picture) {
+        changeMark(session, handId, "Moved to another frame", { at: picture.moment(), until: null });
+      } else return false;
+      return true;
+    },
+    [marks, handId, bringToHand, drop, still, picture, session, sheet],
+  );
+  useKeys(act, settings, sheet);
+
+  // Opened at a mark, the picture goes there as soon as it knows its frames.
+  const wanted = useRef(query.get("mark"));
+  useEffect(
+    () =>
+      picture?.watch(() => {
+        const mark = wanted.current
+          ? (session.row("mark", wanted.current) as unknown as Mark | undefined)
+          : undefined;
+        if (!mark || !picture.frames || mark.recordingId !== recording?.id) return;
+        wanted.current = null;
+        if (mark.at !== null) picture.goTo(mark.at);
+      }),
+    [picture, session, recording?.id],
+  );
+
+  return (
+    <main className="log-page">
+      <h1 className="hidden-words">{`Log of ${document.build.title}`}</h1>
+      <Scale
+        picture={picture}
+        duration={recording?.probe?.duration ?? 0}
+        moments={moments}
+        inHand={hand?.recordingId === recording?.id ? (hand?.at ?? null) : null}
+      />
+      <div
+        className="log-body"
+        ref={setSheet}
+        tabIndex={0}
+        role="table"
+        aria-label="Log sheet"
+        aria-rowcount={marks.length + 1}
+      >
+        <div role="rowgroup">
+          <div className="sheet-head" role="row">
+            <span role="columnheader">Time</span>
+            <span role="columnheader">Kind</span>
+            <span role="columnheader">Words</span>
+            <span role="columnheader">Reading</span>
+          </div>
+        </div>
+        {marks.length === 0 && (
+          <p className="soft" style={{ padding: "18px 12px" }}>
+            {recording
+              ? "Run the film and press space, or the button, at each moment that matters."
+              : "No film in this sitting. Marks made here stand without one: a part bought, a measurement at the desk."}
+          </p>
+        )}
+        <LogRows marks={marks} handId={handId} onHand={bringToHand} picture={picture} sheet={sheet} />
+      </div>
+      <div className="beside">
+        <div className="view">
+          <Conflicts />
+          {recording && <RecordingView recording={recording} onPicture={setPicture} />}
+          <div ref={flash} className="flash" aria-hidden="true" />
+          <Transport picture={picture} />
+          <div className="said">
+            <Saved />
+            {trouble && (
+              <p className="finding" role="alert">
+                {trouble}
+              </p>
+            )}
+          </div>
+        </div>
+        <button type="button" className="mark-button" onClick={() => drop("")}>
+          Mark
+        </button>
+        <div className="keys-and-more">
+          {recordings.length > 1 && (
+            <Recordings
+              recordings={recordings}
+              current={recording?.id ?? ""}
+              onChoose={(id) => {
+                setHandId(null);
+                setChosen(id);
+              }}
+            />
+          )}
+          <KeysPanel settings={settings} />
+        </div>
+        <BuildTitleBlock />
+      </div>
+    </main>
+  );
+}
+
+/** The picture of a recording, or why there is none. */
+function RecordingView({
+  recording,
+  onPicture,
+}: {
+  recording: Recording;
+  onPicture: (picture: Picture | null) => void;
+}) {
+  if (recording.probe?.playable) {
+    return (
+      <div className="picture">
+        <Player recording={recording} onPicture={onPicture} />
+      </div>
+    );
+  }
+  const { found, expected, todo } = recording.trouble ?? {
+    found: `${recording.name} is still being looked at.`,
+    expected: "",
+    todo: "Its length and frames will be here in a moment.",
+  };
+  return (
+    <div className="picture">
+      <p className="no-picture">
+        {found} {expected} {todo}
+      </p>
+    </div>
+  );
+}
+
+function Recordings({
+  recordings,
+  current,
+  onChoose,
+}: {
+  recordings: Recording[];
+  current: string;
+  onChoose: (id: string) => void;
+}) {
+  return (
+    <label style={{ padding: "8px 14px 0" }}>
+      Recording
+      <select value={current} onChange={(event) => onChoose(event.target.value)}>
+        {recordings.map((recording) => (
+          <option key={recording.id} value={recording.id}>
+            {recording.name}
+          </option>
+        ))}
+      </select>
+    </label>
+  );
+}
+
+/** The marks of a sitting, in their order. */
+function useMarks(sittingId: string): Mark[] {
+  const { document } = useSessionView();
+  return useMemo(
+    () =>
+      present(document.marks)
+        .filter((mark) => mark.sittingId === sittingId)
+        .sort(compareMarks(clocksOf(document))),
+    [document, sittingId],
+  );
+}
+
+/** Single keys, when nothing that takes them has the focus; Escape leaves the fields; Ctrl Z undoes. */
+function useKeys(act: (deed: string) => boolean, settings: Settings, sheet: HTMLDivElement | null): void {
+  useEffect(() => {
+    const press = (event: KeyboardEvent) => {
+      if (event.key === "Escape" && sheet?.contains(event.target as Node)) {
+        sheet.focus();
+        return;
+      }
+      if (belongsToFocus(event) || event.isComposing) return;
+      if ((event.ctrlKey || event.metaKey) && event.key.toLowerCase() === "z") {
+        event.preventDefault();
+        act(event.shiftKey ? "redo" : "undo");
+        return;
+      }
+      const deed = deedOf(event, settings);
+      if (deed && act(deed.name)) event.preventDefault();
+    };
+    window.addEventListener("keydown", press);
+    return () => window.removeEventListener("keydown", press);
+  }, [act, settings, sheet]);
+}
+
+/** The first field to write in: of the row in hand, the one after its kind where it has one. */
+function firstField(sheet: HTMLElement | null): HTMLElement | null {
+  const fields = sheet?.querySelectorAll<HTMLElement>("[data-hand] [data-field]");
+  return fields?.[fields.length > 1 ? 1 : 0] ?? null;
+}

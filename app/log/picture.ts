@@ -1,0 +1,114 @@
+import { type Frames, frameAt, middleOf } from "#lib/time/index.ts";
+
+type Watch = () => void;
+
+/** The speeds of the picture, slowest first. */
+const rates = [0.1, 0.25, 0.5, 1, 1.5, 2, 4, 8];
+/** A frame's time as the player reports it may lie a hair before the table's. */
+const HAIR = 0.001;
+
+/**
+ * The picture of one recording: which frame is shown, and moving about in it. It knows the frame by what the
+ * browser says it has drawn, never by where it was asked to go.
+ */
+export class Picture {
+  readonly #video: HTMLVideoElement;
+  #frames: Frames | null = null;
+  #drawn: number | null = null;
+  #watching = true;
+  readonly #watches = new Set<Watch>();
+
+  constructor(video: HTMLVideoElement) {
+    this.#video = video;
+    const follow: VideoFrameRequestCallback = (_, metadata) => {
+      this.#drawn = metadata.mediaTime;
+      this.#tell();
+      if (this.#watching) video.requestVideoFrameCallback(follow);
+    };
+    video.requestVideoFrameCallback(follow);
+    for (const event of ["seeked", "ratechange", "play", "pause", "loadedmetadata"]) {
+      video.addEventListener(event, () => this.#tell());
+    }
+  }
+
+  set frames(frames: Frames | null) {
+    this.#frames = frames;
+    this.#tell();
+  }
+
+  get frames(): Frames | null {
+    return this.#frames;
+  }
+
+  get video(): HTMLVideoElement {
+    return this.#video;
+  }
+
+  get running(): boolean {
+    return !this.#video.paused && !this.#video.ended;
+  }
+
+  get rate(): number {
+    return this.#video.playbackRate;
+  }
+
+  /** Index of the frame that is shown; null while the table of frames is not there. */
+  frame(): number | null {
+    if (!this.#frames || this.#frames.starts.length === 0) return null;
+    // While a seek is under way the frame on the screen is the old one; where it goes is what the hand means.
+    const moment = this.#video.seeking ? this.#video.currentTime : (this.#drawn ?? this.#video.currentTime);
+    return frameAt(this.#frames, moment + HAIR);
+  }
+
+  /**
+   * The moment that is shown, less the reaction time while the picture runs: the middle of the frame it falls
+   * in, in seconds of the recording's clock. A frame looked at while the picture is held is meant itself.
+   */
+  moment(reactionTime = 0): number {
+    const lag = this.running ? reactionTime * this.rate : 0;
+    const frame = this.frame();
+    if (frame === null || !this.#frames) return Math.max(0, this.#video.currentTime - lag);
+    const shown = middleOf(this.#frames, frame);
+    return middleOf(this.#frames, frameAt(this.#frames, Math.max(0, shown - lag)));
+  }
+
+  goTo(moment: number): void {
+    const frames = this.#frames;
+    this.#video.currentTime = frames?.starts.length ? middleOf(frames, frameAt(frames, moment)) : moment;
+    this.#tell();
+  }
+
+  stepFrames(by: number): void {
+    const frame = this.frame();
+    if (frame === null || !this.#frames) return;
+    this.#video.pause();
+    const wanted = Math.min(Math.max(frame + by, 0), this.#frames.starts.length - 1);
+    this.#video.currentTime = middleOf(this.#frames, wanted);
+    this.#tell();
+  }
+
+  runOrHold(): void {
+    if (this.running) this.#video.pause();
+    else void this.#video.play().catch(() => undefined);
+  }
+
+  changeRate(by: 1 | -1): void {
+    const index = rates.findIndex((rate) => rate >= this.rate - 1e-6);
+    this.#video.playbackRate = rates[Math.min(Math.max(index + by, 0), rates.length - 1)] as number;
+  }
+
+  watch(watch: Watch): () => void {
+    this.#watches.add(watch);
+    watch();
+    return () => this.#watches.delete(watch);
+  }
+
+  close(): void {
+    this.#watching = false;
+    this.#watches.clear();
+  }
+
+  #tell(): void {
+    for (const watch of this.#watches) watch();
+  }
+}

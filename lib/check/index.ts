@@ -1,0 +1,45 @@
+import type { BuildDocument } from "#lib/build/index.ts";
+import { present } from "#lib/build/index.ts";
+import { withAnswers, worstFirst } from "#lib/finding/index.ts";
+import type { CheckedProcedure, Procedure } from "#lib/procedure/index.ts";
+import { actionWithoutWords } from "./action-without-words.ts";
+import { cautionUnrated } from "./caution-unrated.ts";
+import { cautionWithoutWayOut } from "./caution-without-way-out.ts";
+import { noUnit } from "./no-unit.ts";
+import { openDeferred } from "./open-deferred.ts";
+import { orphanedEdit } from "./orphaned-edit.ts";
+import type { Rule } from "./rule.ts";
+import { stepWithoutStill } from "./step-without-still.ts";
+import { stillWithoutWords } from "./still-without-words.ts";
+import { unitsDisagree } from "./units-disagree.ts";
+import { unsortedMark } from "./unsorted-mark.ts";
+import { valueWithoutSource } from "./value-without-source.ts";
+
+/** Every rule, in the order in which they speak. */
+export const rules: readonly Rule[] = [
+  // nothing left loose
+  openDeferred,
+  unsortedMark,
+  orphanedEdit,
+  // people and things
+  cautionWithoutWayOut,
+  cautionUnrated,
+  // numbers
+  unitsDisagree,
+  noUnit,
+  valueWithoutSource,
+  // what a stranger needs
+  actionWithoutWords,
+  stepWithoutStill,
+  stillWithoutWords,
+];
+
+/** What the rules say of a procedure, worst first, with the restorer's answers where they hold. */
+export function check(procedure: Procedure, document: BuildDocument): CheckedProcedure {
+  const marks = new Map(present(document.marks).map((mark) => [mark.id, mark]));
+  const found = rules.flatMap((rule) => rule.check({ document, procedure, marks }));
+  return { procedure, findings: worstFirst(withAnswers(found, present(document.answers))) };
+}
+
+export type { Example, Rule, Sketch, View } from "./rule.ts";
+export { drawSketch } from "./sketch.ts";

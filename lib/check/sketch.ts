@@ -1,0 +1,52 @@
+import {
+  type BuildDocument,
+  newBuild,
+  newEdit,
+  newMachine,
+  newRecording,
+  newSitting,
+  newStill,
+} from "#lib/build/index.ts";
+import { fieldsVersion, newMark } from "#lib/mark/index.ts";
+import type { Sketch } from "./rule.ts";
+
+const BUILD = "sketch";
+
+/** The document a sketch stands for. */
+export function drawSketch(sketch: Sketch): BuildDocument {
+  const marks = (sketch.marks ?? []).map(([at, kind, fields]) =>
+    newMark({
+      id: `${kind || "unsorted"}@${at}`,
+      buildId: BUILD,
+      sittingId: "sitting",
+      recordingId: "recording",
+      at,
+      kind,
+      fields: { v: fieldsVersion, ...fields },
+    }),
+  );
+  return {
+    machine: newMachine({ id: "machine", name: "A machine" }),
+    assemblies: [],
+    items: [],
+    build: newBuild({ id: BUILD, machineId: "machine", title: "A build" }),
+    sittings: [newSitting({ id: "sitting", buildId: BUILD, title: "A sitting" })],
+    recordings: [newRecording({ id: "recording", buildId: BUILD, sittingId: "sitting", name: "film.mp4" })],
+    captions: [],
+    marks,
+    stills: (sketch.stills ?? []).map((markId) =>
+      newStill({
+        id: `still of ${markId}`,
+        buildId: BUILD,
+        markId,
+        sha256: "0".repeat(64),
+        alt: "What it shows.",
+      }),
+    ),
+    edits: (sketch.edits ?? []).map(({ mark, ...edit }) =>
+      newEdit({ id: `${edit.edit}-${mark}`, buildId: BUILD, markId: mark, ...edit }),
+    ),
+    answers: [],
+    foreign: [],
+  };
+}

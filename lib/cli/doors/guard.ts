@@ -1,0 +1,69 @@
+import type { IncomingMessage } from "node:http";
+
+/** Why a request is not let in; null when it is. */
+export interface Turned {
+  status: number;
+  found: string;
+  expected: string;
+  todo: string;
+}
+
+/**
+ * The one look at who asks. The program answers only to the names of this machine, so that a page elsewhere cannot
+ * reach it through a name of its own that leads here; and it changes something only for its own pages.
+ */
+export function turnAway(req: IncomingMessage, port: number): Turned | null {
+  const host = req.headers.host ?? "";
+  if (!ownHosts(port).has(host.toLowerCase())) {
+    return {
+      status: 421,
+      found: `The request was for the host “${host.slice(0, 100)}”.`,
+      expected: `One of ${[...ownHosts(port)].join(", ")} was expected.`,
+      todo: "Open the address that the program printed when it started.",
+    };
+  }
+  const reading = req.method === "GET" || req.method === "HEAD";
+  const from = req.headers["sec-fetch-site"];
+  if (reading && from === "cross-site" && req.headers["sec-fetch-mode"] !== "navigate") {
+    return foreign("a page of another site");
+  }
+  if (reading) return null;
+  const origin = req.headers.origin;
+  if (origin === undefined || origin.toLowerCase() !== `http://${host.toLowerCase()}`) {
+    return foreign(origin === undefined ? "nowhere it would name" : `“${origin.slice(0, 100)}”`);
+  }
+  return null;
+}
+
+function foreign(where: string): Turned {
+  return {
+    status: 403,
+    found: `The request came from ${where}.`,
+    expected: "Only the program's own pages may ask for this.",
+    todo: "Use the page that the program shows.",
+  };
+}
+
+function ownHosts(port: number): ReadonlySet<string> {
+  const names = ["localhost", "127.0.0.1", "[::1]"];
+  return new Set([...names.map((name) => `${name}:${port}`), ...(port === 80 ? names : [])]);
+}
+
+/** What a page may load and do: its own things only, scripts by a nonce made anew for each page. */
+export function contentPolicy(nonce: string, dev: boolean): string {
+  return [
+    "default-src 'self'",
+    `script-src 'self' 'nonce-${nonce}' 'strict-dynamic'${dev ? " 'unsafe-eval'" : ""}`,
+    `style-src-elem 'self' ${dev ? "'unsafe-inline'" : `'nonce-${nonce}'`}`,
+    "style-src-attr 'unsafe-inline'",
+    "img-src 'self' blob: data:",
+    "media-src 'self' blob:",
+    "connect-src 'self'",
+    "worker-src 'self' blob:",
+    "font-src 'self'",
+    "object-src 'none'",
+    "base-uri 'none'",
+    "form-action 'self'",
+    "frame-ancestors 'none'",
+  ].join("; ");
+}

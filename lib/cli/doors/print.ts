@@ -1,0 +1,67 @@
+import fs from "node:fs/promises";
+import type { IncomingMessage, ServerResponse } from "node:http";
+import { check } from "#lib/check/index.ts";
+import { diskName } from "#lib/media/index.ts";
+import { compile } from "#lib/procedure/index.ts";
+import {
+  type Output,
+  type PublishOptions,
+  toHtml,
+  toMarkdown,
+  toPartsCsv,
+  toPdf,
+} from "#lib/publish/index.ts";
+import { loadBuild, type OpenWorkshop } from "#lib/store/index.ts";
+import { answer, answerError } from "./answer.ts";
+import { stillPath } from "./stills.ts";
+
+type Maker = (checked: ReturnType<typeof check>, options: PublishOptions) => Promise<Output>;
+
+const makers: Record<string, { make: Maker; type: string; ending: string }> = {
+  pdf: { make: toPdf, type: "application/pdf", ending: "pdf" },
+  html: { make: toHtml, type: "text/html; charset=utf-8", ending: "html" },
+  markdown: { make: toMarkdown, type: "text/markdown; charset=utf-8", ending: "md" },
+  parts: { make: toPartsCsv, type: "text/csv; charset=utf-8", ending: "csv" },
+};
+
+/** A procedure as a file to keep: /print/BUILD/pdf, html, markdown or parts. */
+export async function printDoor(
+  opened: OpenWorkshop,
+  req: IncomingMessage,
+  res: ServerResponse,
+): Promise<void> {
+  try {
+    const url = new URL(req.url ?? "/", "http://localhost");
+    const [, , build = "", format = ""] = url.pathname.split("/").map(decodeURIComponent);
+    const maker = makers[format];
+    const document = maker && (await loadBuild(opened.client, build));
+    if (!maker || !document) {
+      answer(res, 404, { found: "There is no such sheet.", expected: "", todo: "" });
+      return;
+    }
+    const checked = check(compile(document), document);
+    const output = await maker.make(checked, {
+      stills: async (sha256) => fs.readFile(stillPath(opened.workshop, sha256)).catch(() => null),
+      printedOn: new Date().toISOString().slice(0, 10),
+      paper: url.searchParams.get("paper") === "letter" ? "letter" : "a4",
+    });
+    send(res, output, maker.type, `${diskName(document.build.title)}.${maker.ending}`);
+  } catch (error) {
+    answerError(res, error);
+  }
+}
+
+function send(res: ServerResponse, output: Output, type: string, name: string): void {
+  const [file] = output.files;
+  if (!file) throw new Error("The output has no file.");
+  const plain = name.replace(/[^\x20-\x7e]|["\\]/g, "_");
+  res.writeHead(200, {
+    "content-type": type,
+    "content-length": file.bytes.length,
+    "content-disposition": `attachment; filename="${plain}"; filename*=UTF-8''${encodeURIComponent(name)}`,
+    "cache-control": "no-store",
+    // Said in words to who asks for it by program; the page says it beside the findings.
+    "x-not-carried": encodeURIComponent(JSON.stringify(output.losses)).slice(0, 4000),
+  });
+  res.end(file.bytes);
+}

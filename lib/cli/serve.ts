@@ -1,0 +1,65 @@
+import { randomBytes } from "node:crypto";
+import http from "node:http";
+import type { AddressInfo } from "node:net";
+import { sweepUnfinished } from "#lib/media/index.ts";
+import { MigrationError, theWorkshop } from "#lib/store/index.ts";
+import { answer } from "./doors/answer.ts";
+import { contentPolicy, turnAway } from "./doors/guard.ts";
+import { doors } from "./doors/index.ts";
+
+export interface Serving {
+  address: string;
+  close: () => Promise<void>;
+}
+
+/**
+ * Opens the workshop and serves it on the loopback address: a look at who asks, then recordings and pictures from
+ * here, then the pages.
+ *
+ * @param options.port 0 takes any free one.
+ */
+export async function serve(options: { root: string; port: number; dev?: boolean }): Promise<Serving> {
+  const { root, dev = false } = options;
+  const opened = theWorkshop();
+  void sweepUnfinished(opened.workshop.recordings);
+  const { default: next } = await import("next");
+  const pages = next({ dev, dir: root });
+  await pages.prepare();
+  const answerPage = pages.getRequestHandler();
+
+  const server = http.createServer(async (req, res) => {
+    const turned = turnAway(req, (server.address() as AddressInfo).port);
+    if (turned) {
+      const { status, ...words } = turned;
+      answer(res, status, words);
+      return;
+    }
+    res.setHeader("referrer-policy", "same-origin");
+    res.setHeader("x-content-type-options", "nosniff");
+    res.setHeader("cross-origin-resource-policy", "same-origin");
+    if (await doors(opened, req, res, root)) return;
+    const policy = contentPolicy(randomBytes(16).toString("base64"), dev);
+    // The pages read their nonce from the request and put it on their scripts.
+    req.headers["content-security-policy"] = policy;
+    res.setHeader("content-security-policy", policy);
+    await answerPage(req, res);
+  });
+  if (dev) server.on("upgrade", pages.getUpgradeHandler());
+  // A recording of many gigabytes takes longer than five minutes to come in.
+  server.requestTimeout = 0;
+  await new Promise<void>((resolve, reject) => {
+    server.once("error", reject);
+    server.listen(options.port, "127.0.0.1", resolve);
+  });
+  const { port } = server.address() as AddressInfo;
+  return {
+    address: `http://127.0.0.1:${port}/`,
+    close: async () => {
+      server.closeAllConnections();
+      await new Promise((resolve) => server.close(resolve));
+      await opened.client.$disconnect();
+    },
+  };
+}
+
+export { MigrationError };

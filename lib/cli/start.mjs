@@ -1,0 +1,47 @@
+// `npm start`: prepares what is missing, then serves the workshop on the loopback address until it is stopped.
+import path from "node:path";
+import { pathToFileURL } from "node:url";
+import { checkNode, generateClient, giveUp, installPackages, prepare, root } from "./prepare.mjs";
+
+const dev = process.argv[2] === "dev";
+if (dev) {
+  checkNode();
+  installPackages();
+  generateClient();
+} else prepare();
+
+process.chdir(root);
+process.env.NODE_ENV = dev ? "development" : "production";
+process.env.NEXT_TELEMETRY_DISABLED = "1";
+const { register } = await import("tsx/esm/api");
+register();
+
+const { MigrationError, serve } = await import(pathToFileURL(path.join(root, "lib/cli/serve.ts")).href);
+const wanted = Number(process.env.PORT ?? 4718);
+const serving = await serveAtFreePort(wanted).catch((error) => {
+  if (error instanceof MigrationError) giveUp(error.message);
+  throw error;
+});
+console.log(`Witness Mark is at ${serving.address}`);
+console.log("Stop it with Ctrl+C. Everything is on disk at every moment.");
+
+const parent = process.ppid;
+for (const signal of ["SIGINT", "SIGTERM", "SIGHUP"]) process.on(signal, stop);
+// npm is told to stop and does not always pass it on: when it has gone, so does this.
+setInterval(() => process.ppid !== parent && stop(), 1000).unref();
+
+async function serveAtFreePort(port) {
+  for (let tries = 0; ; tries++) {
+    try {
+      return await serve({ root, port: port + tries, dev });
+    } catch (error) {
+      if (error?.code !== "EADDRINUSE" || tries >= 20) throw error;
+    }
+  }
+}
+
+function stop() {
+  const late = setTimeout(() => process.exit(0), 3000);
+  late.unref();
+  serving.close().finally(() => process.exit(0));
+}

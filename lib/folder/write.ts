@@ -1,0 +1,68 @@
+import fs from "node:fs/promises";
+import path from "node:path";
+import { type BuildDocument, present, toFolder } from "#lib/build/index.ts";
+import { diskName } from "#lib/media/index.ts";
+import { FolderError, isFree } from "./read.ts";
+
+/** What writing needs from where the build is kept. */
+export interface Sources {
+  /** JPEG bytes of a still; null where they are not there. */
+  still: (sha256: string) => Promise<Uint8Array | null>;
+  /** Path of a recording's original on this computer; null leaves the film out of the folder. */
+  recording: (id: string) => Promise<string | null>;
+}
+
+/**
+ * Writes a build as a folder of plain files that make sense without the program: `build.json`, `captions/`,
+ * `stills/` and, where asked for, `recordings/`. The folder must be new or empty.
+ *
+ * @returns paths of the files written, in the folder.
+ */
+export async function writeFolder(
+  document: BuildDocument,
+  folder: string,
+  sources: Sources,
+): Promise<string[]> {
+  if (!(await isFree(folder))) {
+    throw new FolderError({
+      found: `There is something in ${folder} already.`,
+      expected: "A new or empty folder.",
+      todo: "Name another one; nothing there was changed.",
+    });
+  }
+  const files: Record<string, string> = {};
+  const add = async (id: string, place: string, write: (to: string) => Promise<void>) => {
+    const to = path.join(folder, ...place.split("/"));
+    await fs.mkdir(path.dirname(to), { recursive: true });
+    await write(to);
+    files[id] = place;
+  };
+  for (const still of present(document.stills)) {
+    const bytes = still.sha256 === "" ? null : await sources.still(still.sha256);
+    if (bytes)
+      await add(still.id, `stills/${still.sha256.slice(0, 16)}.jpg`, (to) => fs.writeFile(to, bytes));
+  }
+  for (const track of present(document.captions)) {
+    await add(track.id, `captions/${freeName(track.name, files)}`, (to) => fs.writeFile(to, track.text));
+  }
+  for (const recording of present(document.recordings)) {
+    const from = await sources.recording(recording.id);
+    if (from)
+      await add(recording.id, `recordings/${freeName(recording.name, files)}`, (to) => fs.copyFile(from, to));
+  }
+  const json = `${JSON.stringify(toFolder(document, files), null, 2)}\n`;
+  await fs.mkdir(folder, { recursive: true });
+  await fs.writeFile(path.join(folder, "build.json"), json);
+  return ["build.json", ...Object.values(files)];
+}
+
+/** A name for a file on any system, which no other file of the folder has. */
+function freeName(name: string, files: Record<string, string>): string {
+  const wanted = diskName(path.posix.basename(name.replaceAll("\\", "/")));
+  const taken = new Set(Object.values(files).map((place) => path.posix.basename(place).toLowerCase()));
+  for (let number = 1; ; number++) {
+    const { name: stem, ext } = path.posix.parse(wanted);
+    const candidate = number === 1 ? wanted : `${stem}-${number}${ext}`;
+    if (!taken.has(candidate.toLowerCase())) return candidate;
+  }
+}

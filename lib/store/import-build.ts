@@ -1,0 +1,123 @@
+import { type BuildDocument, rowLists } from "#lib/build/index.ts";
+import { apply } from "./apply.ts";
+import type { Put } from "./command.ts";
+import { loadBuild } from "./load.ts";
+import type { PrismaClient } from "./prisma-client/client.ts";
+import { type Row, readRow, type TableName } from "./tables.ts";
+
+/** What to do where the workshop has a build of that id already. They are never merged. */
+export type ImportChoice = "replace" | "keep both";
+
+/** The build came in; or it is there already and the restorer has not said what to do. */
+export type Imported = { kind: "imported"; document: BuildDocument } | { kind: "exists"; title: string };
+
+const tableOf: Record<(typeof rowLists)[number], TableName> = {
+  assemblies: "assembly",
+  items: "item",
+  sittings: "sitting",
+  recordings: "recording",
+  captions: "captionTrack",
+  marks: "mark",
+  stills: "still",
+  edits: "edit",
+  answers: "answer",
+};
+
+/**
+ * Brings a build into the workshop as one command. Ids are kept, so that what refers to a mark still finds it; only
+ * "keep both" gives the newcomer ids of its own. "Replace" strikes out what the known build has and the new one
+ * lacks: it stays in the history.
+ */
+export async function importBuild(
+  client: PrismaClient,
+  given: BuildDocument,
+  choice: ImportChoice | null,
+): Promise<Imported> {
+  const known = await loadBuild(client, given.build.id);
+  const there = known !== null && known.build.gone === null;
+  if (there && choice === null) return { kind: "exists", title: known.build.title };
+  const document = there && choice === "keep both" ? withNewIds(given) : given;
+  const puts = await putsFor(client, document);
+  if (there && choice === "replace") puts.push(...strikeOuts(known, document));
+  await apply(client, {
+    id: crypto.randomUUID(),
+    buildId: document.build.id,
+    label: `Brought in: ${document.build.title}`.slice(0, 500),
+    puts,
+  });
+  const now = await loadBuild(client, document.build.id);
+  return { kind: "imported", document: now ?? document };
+}
+
+async function putsFor(client: PrismaClient, document: BuildDocument): Promise<Put[]> {
+  const put = async (table: TableName, row: { id: string }): Promise<Put> => {
+    const { rev: _, ...set } = row as Row;
+    return { table, id: row.id, rev: (await readRow(client, table, row.id))?.rev ?? 0, set };
+  };
+  const puts = [await put("machine", document.machine)];
+  const [assemblies, items, ...rest] = rowLists;
+  // An assembly may name a parent: those above come first.
+  const tree = [...document.assemblies].sort((a, b) => depth(document, a.id) - depth(document, b.id));
+  for (const row of tree) puts.push(await put(tableOf[assemblies], row));
+  for (const row of document[items]) puts.push(await put(tableOf[items], row));
+  puts.push(await put("build", document.build));
+  for (const list of rest) for (const row of document[list]) puts.push(await put(tableOf[list], row));
+  return puts;
+}
+
+function depth(document: BuildDocument, id: string | null, seen = 0): number {
+  const parent = document.assemblies.find((one) => one.id === id)?.parentId ?? null;
+  return parent === null || seen > 100 ? seen : depth(document, parent, seen + 1);
+}
+
+/** What the known build has and the new one lacks, struck out. Machine, assemblies and items belong to other builds too. */
+function strikeOuts(known: BuildDocument, document: BuildDocument): Put[] {
+  const gone = new Date().toISOString();
+  return rowLists
+    .filter((list) => list !== "assemblies" && list !== "items")
+    .flatMap((list) => {
+      const kept = new Set(document[list].map((row) => row.id));
+      return known[list]
+        .filter((row) => row.gone === null && !kept.has(row.id))
+        .map((row) => ({ table: tableOf[list], id: row.id, rev: row.rev, set: { gone } }));
+    });
+}
+
+/** The same build under ids of its own. The machine and its items are the same ones. */
+export function withNewIds(document: BuildDocument): BuildDocument {
+  const renamed = new Map<string, string>();
+  const own = [
+    document.build,
+    ...rowLists
+      .filter((list) => list !== "assemblies" && list !== "items")
+      .flatMap((list) => document[list] as { id: string }[]),
+  ];
+  for (const row of own) renamed.set(row.id, crypto.randomUUID());
+  for (const edit of document.edits)
+    renamed.set(edit.id, `${edit.edit}-${renamed.get(edit.markId) ?? edit.markId}`);
+  const rename = (value: unknown): unknown => {
+    if (typeof value === "string") return renamed.get(value) ?? value;
+    if (Array.isArray(value)) return value.map(rename);
+    if (typeof value !== "object" || value === null) return value;
+    return Object.fromEntries(
+      Object.entries(value).map(([key, one]) => [key, isReference(key) ? rename(one) : deep(one)]),
+    );
+  };
+  const deep = (value: unknown): unknown =>
+    typeof value === "object" && value !== null ? rename(value) : value;
+  const copy = rename(document) as BuildDocument;
+  copy.answers = copy.answers.map((answer) => ({
+    ...answer,
+    key: answer.key
+      .split("/")
+      .map((part) => renamed.get(part) ?? part)
+      .join("/"),
+  }));
+  copy.build = { ...copy.build, title: `${document.build.title} (second copy)` };
+  return copy;
+}
+
+/** Columns that hold an id; an edit's value may be one. Words that happen to look like one are left alone. */
+function isReference(column: string): boolean {
+  return column === "id" || column.endsWith("Id") || column === "closes" || column === "value";
+}

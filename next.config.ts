@@ -1,0 +1,21 @@
+import type { NextConfig } from "next";
+
+const config: NextConfig = {
+  // Compression would take away the length of what is served, and buys nothing on the loopback address.
+  compress: false,
+  poweredByHeader: false,
+  devIndicators: false,
+  typescript: { ignoreBuildErrors: true }, // `npm run types` checks them, tests included
+  serverExternalPackages: [
+    "better-sqlite3",
+    "@prisma/client",
+    "@prisma/adapter-better-sqlite3",
+    "@myriaddreamin/typst-ts-node-compiler",
+    "sharp",
+    "mediabunny",
+    "tsx",
+  ],
+  turbopack: { root: import.meta.dirname },
+};
+
+export default config;

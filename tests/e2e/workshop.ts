@@ -1,0 +1,78 @@
+import { type ChildProcess, spawn } from "node:child_process";
+import fs from "node:fs";
+import os from "node:os";
+import path from "node:path";
+import { test as base, expect, type Page } from "@playwright/test";
+
+const root = path.resolve(import.meta.dirname, "..", "..");
+
+/** The program, running on a workshop of its own. */
+export interface Running {
+  address: string;
+  folder: string;
+  process: ChildProcess;
+}
+
+/** Starts the program as `npm start` does, once everything is built, on a free port. */
+export async function startProgram(folder: string, env: Record<string, string> = {}): Promise<Running> {
+  const child = spawn(process.execPath, ["lib/cli/start.mjs"], {
+    cwd: root,
+    env: { ...process.env, WORKSHOP_DIR: folder, PORT: "0", ...env },
+    stdio: ["ignore", "pipe", "pipe"],
+  });
+  const said: string[] = [];
+  child.stderr.on("data", (chunk: Buffer) => said.push(chunk.toString()));
+  const address = await new Promise<string>((resolve, reject) => {
+    child.stdout.on("data", (chunk: Buffer) => {
+      said.push(chunk.toString());
+      const found = /http:\/\/127\.0\.0\.1:\d+\//.exec(said.join(""));
+      if (found) resolve(found[0]);
+    });
+    child.once("exit", (code) => reject(new Error(`the program ended with ${code}: ${said.join("")}`)));
+  });
+  return { address, folder, process: child };
+}
+
+export async function stopProgram(running: Running, signal: NodeJS.Signals = "SIGTERM"): Promise<void> {
+  if (running.process.exitCode !== null) return;
+  const gone = new Promise((resolve) => running.process.once("exit", resolve));
+  running.process.kill(signal);
+  await gone;
+}
+
+export const test = base.extend<{ program: Running }>({
+  // biome-ignore lint/correctness/noEmptyPattern: Playwright reads which fixtures are asked for from this pattern
+  program: async ({}, use) => {
+    const folder = fs.mkdtempSync(path.join(os.tmpdir(), "workshop-"));
+    const running = await startProgram(folder);
+    await use(running);
+    await stopProgram(running);
+    fs.rmSync(folder, { recursive: true, force: true });
+  },
+  page: async ({ page }, use) => {
+    const errors: string[] = [];
+    page.on("pageerror", (error) => errors.push(error.message));
+    page.on("console", (message) => {
+      if (message.type() === "error") errors.push(message.text());
+    });
+    await use(page);
+    // A page that throws, or asks for what its policy forbids, has failed whatever else it shows.
+    expect(errors, "errors in the browser's console").toEqual([]);
+  },
+});
+
+export { expect };
+
+/** Waits until everything done so far is on disk, by the screen's own words. */
+export async function onDisk(page: Page): Promise<void> {
+  await expect(page.locator(".saved[data-pending='0']").first()).toBeAttached();
+}
+
+/** Opens the demonstration in an empty workshop; gives its build's address. */
+export async function openDemo(page: Page, address: string): Promise<string> {
+  await page.goto(address);
+  await page.getByRole("button", { name: "Open the demonstration" }).first().click();
+  await page.waitForURL(/\/builds\/[^/]+\/procedure$/);
+  await expect(page.locator(".procedure")).toBeVisible();
+  return page.url().replace(/\/procedure$/, "");
+}
