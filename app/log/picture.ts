@@ -1,4 +1,4 @@
-import { type Frames, frameAt, middleOf } from "#lib/time/index.ts";
+import { type Frames, frameAt, intervalOf, middleOf } from "#lib/time/index.ts";
 
 type Watch = () => void;
 
@@ -6,6 +6,8 @@ type Watch = () => void;
 const rates = [0.1, 0.25, 0.5, 1, 1.5, 2, 4, 8];
 /** A frame's time as the player reports it may lie a hair before the table's. */
 const HAIR = 0.001;
+/** Where in a frame's interval the player is sent, one after another, until it draws that frame. */
+const aims = [0.5, 0.8, 0.2, 0.95];
 
 /**
  * The picture of one recording: which frame is shown, and moving about in it. It knows the frame by what the
@@ -14,18 +16,27 @@ const HAIR = 0.001;
 export class Picture {
   readonly #video: HTMLVideoElement;
   #frames: Frames | null = null;
+  /** When the frame on the screen begins; null from the moment a move is asked for until it has been drawn. */
   #drawn: number | null = null;
+  #sought: { frame: number; tries: number } | null = null;
+  #waiting = false;
   #watching = true;
   readonly #watches = new Set<Watch>();
 
   constructor(video: HTMLVideoElement) {
     this.#video = video;
     const follow: VideoFrameRequestCallback = (_, metadata) => {
-      this.#drawn = metadata.mediaTime;
-      this.#tell();
+      if (!video.seeking && !this.#waiting) this.#draw(metadata.mediaTime);
       if (this.#watching) video.requestVideoFrameCallback(follow);
     };
     video.requestVideoFrameCallback(follow);
+    video.addEventListener("seeking", () => {
+      this.#drawn = null;
+    });
+    video.addEventListener("seeked", () => {
+      // Asked to move while it was moving, the player may draw nothing for seconds: the last wish waits its turn.
+      if (this.#waiting) this.#move();
+    });
     for (const event of ["seeked", "ratechange", "play", "pause", "loadedmetadata"]) {
       video.addEventListener(event, () => this.#tell());
     }
@@ -55,8 +66,9 @@ export class Picture {
   /** Index of the frame that is shown; null while the table of frames is not there. */
   frame(): number | null {
     if (!this.#frames || this.#frames.starts.length === 0) return null;
-    // While a seek is under way the frame on the screen is the old one; where it goes is what the hand means.
-    const moment = this.#video.seeking ? this.#video.currentTime : (this.#drawn ?? this.#video.currentTime);
+    // While a move is under way the frame on the screen is the old one; where it goes is what the hand means.
+    if (this.#drawn === null && this.#sought) return this.#sought.frame;
+    const moment = this.#drawn ?? this.#video.currentTime;
     return frameAt(this.#frames, moment + HAIR);
   }
 
@@ -73,8 +85,8 @@ export class Picture {
   }
 
   goTo(moment: number): void {
-    const frames = this.#frames;
-    this.#video.currentTime = frames?.starts.length ? middleOf(frames, frameAt(frames, moment)) : moment;
+    if (this.#frames?.starts.length) this.#seek(frameAt(this.#frames, moment));
+    else this.#video.currentTime = moment;
     this.#tell();
   }
 
@@ -82,8 +94,7 @@ export class Picture {
     const frame = this.frame();
     if (frame === null || !this.#frames) return;
     this.#video.pause();
-    const wanted = Math.min(Math.max(frame + by, 0), this.#frames.starts.length - 1);
-    this.#video.currentTime = middleOf(this.#frames, wanted);
+    this.#seek(Math.min(Math.max(frame + by, 0), this.#frames.starts.length - 1));
     this.#tell();
   }
 
@@ -106,6 +117,35 @@ export class Picture {
   close(): void {
     this.#watching = false;
     this.#watches.clear();
+  }
+
+  #seek(frame: number, tries = 0): void {
+    this.#sought = { frame, tries };
+    this.#drawn = null;
+    this.#waiting = this.#video.seeking;
+    if (!this.#waiting) this.#move();
+  }
+
+  #move(): void {
+    this.#waiting = false;
+    if (!this.#frames || !this.#sought) return;
+    const { start, end } = intervalOf(this.#frames, this.#sought.frame);
+    this.#video.currentTime = start + (end - start) * (aims[this.#sought.tries] as number);
+  }
+
+  /** A frame has been drawn. Asked for one, some files give its neighbour first: then it is asked for again. */
+  #draw(mediaTime: number): void {
+    const sought = this.#sought;
+    this.#drawn = mediaTime;
+    if (sought && this.#frames && !this.running) {
+      const missed = frameAt(this.#frames, mediaTime + HAIR) !== sought.frame;
+      if (missed && sought.tries + 1 < aims.length) {
+        this.#seek(sought.frame, sought.tries + 1);
+        return;
+      }
+    }
+    this.#sought = null;
+    this.#tell();
   }
 
   #tell(): void {

@@ -1,5 +1,5 @@
 "use client";
-import { useId, useRef, useState } from "react";
+import { useId, useState } from "react";
 import { present, type Still } from "#lib/build/index.ts";
 import type { Mark } from "#lib/mark/index.ts";
 import { proposeAlt } from "#lib/procedure/propose-alt.ts";
@@ -18,7 +18,6 @@ export function Stills({ mark, picture }: { mark: Mark; picture: Picture | null 
   const session = useSession();
   const { document } = useSessionView();
   const [trouble, setTrouble] = useState<string | null>(null);
-  const file = useRef<HTMLInputElement>(null);
   const stills = present(document.stills)
     .filter((still) => still.markId === mark.id)
     .sort((a, b) => a.rank - b.rank);
@@ -44,15 +43,11 @@ export function Stills({ mark, picture }: { mark: Mark; picture: Picture | null 
             Take the still
           </button>
         )}
-        <button type="button" className="plain" onClick={() => file.current?.click()}>
-          Add a photograph
-        </button>
         <input
-          ref={file}
           type="file"
           accept="image/*"
-          hidden
-          aria-label="Photograph"
+          className="photograph"
+          aria-label="Add a photograph"
           onChange={(event) => {
             const chosen = event.target.files?.[0];
             event.target.value = "";

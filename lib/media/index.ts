@@ -1,0 +1,33 @@
+/**
+ * The disk edge: files of recordings and pictures, as they are, never changed. What a film is and when each of
+ * its frames is shown; how it is served, brought in, copied so that it plays; stills of it. `browser/` is what
+ * runs beside the player, and is imported by its own path. Nothing here knows the database.
+ */
+
+export { diskName } from "./disk-name.ts";
+export { type FfmpegStill, type FfmpegStillOptions, stillWithFfmpeg } from "./ffmpeg-still.ts";
+export { type Ffmpeg, findFfmpeg } from "./find-ffmpeg.ts";
+export { decodeFrames, encodeFrames } from "./frames-bytes.ts";
+export { readFramesFile, writeFramesFile } from "./frames-file.ts";
+export { type FolderListing, type ListedFile, listFolder, recordingEndings } from "./list-folder.ts";
+export { mediaType } from "./media-type.ts";
+export { checkRelativePath, type OpenedFile, openInside, type PlaceTroubleKind } from "./place.ts";
+export { type CopyOptions, playableCopy } from "./playable-copy.ts";
+export { type ProbeOptions, probe } from "./probe.ts";
+export {
+  type Film,
+  type NoFilm,
+  type ProbeResult,
+  type ProbeTroubleKind,
+  unplayableTrouble,
+} from "./probe-result.ts";
+export {
+  type ReceivedFile,
+  type ReceiveOptions,
+  type ReceiveTroubleKind,
+  receiveFile,
+  sweepUnfinished,
+} from "./receive.ts";
+export { type ServedFile, serveFile } from "./serve.ts";
+export { type BakedPicture, bakePicture, mostPixels } from "./stills.ts";
+export { errorCode, MediaError, sayBytes, sayTrouble, type Trouble } from "./trouble.ts";

@@ -1,0 +1,2 @@
+// Stands for a reader that a damaged file has caught in a circle.
+for (;;) Math.random();
