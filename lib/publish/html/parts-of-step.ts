@@ -1,0 +1,153 @@
+import type { Element } from "hast";
+import { h } from "hastscript";
+import type {
+  CautionNote,
+  DeferredLine,
+  GotchaNote,
+  MeasurementLine,
+  PartUse,
+  SupplyUse,
+} from "#lib/procedure/tree.ts";
+import { paragraphs } from "../clean.ts";
+import { printedValue, tieUnits } from "../quantity.ts";
+import {
+  isAboutInjury,
+  partEventText,
+  partRemarks,
+  sentence,
+  signalText,
+  sourceText,
+  stepNumbers,
+  valueNames,
+} from "../words.ts";
+
+/** A caution: signal word first, then the hazard, what can happen, how to avoid it, and who says so. */
+export function cautionNode(
+  caution: Omit<CautionNote, "mark"> & { mark?: string; marks?: string[]; steps?: number[] },
+): Element {
+  const kind = `signal-${caution.signal?.toLowerCase() ?? "ungraded"}`;
+  const marks = caution.mark ?? caution.marks?.join(" ");
+  return h("div.caution", { className: [kind], "data-mark": marks, role: "note" }, [
+    h("p.signal", [
+      isAboutInjury(caution.signal) ? h("span.alert", { "aria-hidden": "true" }, "⚠") : null,
+      h("strong", signalText(caution.signal)),
+      caution.steps ? h("span.steps", ` ${stepNumbers(caution.steps)}`) : null,
+    ]),
+    h("div.words", [
+      ...prose(sentence(caution.hazard), "hazard"),
+      ...prose(sentence(caution.consequence), "consequence"),
+      ...prose(sentence(caution.avoid), "avoid"),
+      h("p.source", sourceText(caution.source)),
+    ]),
+  ]);
+}
+
+/** A paragraph for each line of a text. */
+export function prose(text: string, className?: string, mark?: string): Element[] {
+  return paragraphs(text).map((line) => h("p", { className, "data-mark": mark }, tieUnits(line)));
+}
+
+export function partItem(use: PartUse): Element {
+  const event = partEventText(use);
+  const remarks = partRemarks(use).map(sentence).join(" ");
+  return h("li", { "data-mark": use.mark }, [
+    balloon(use.balloon),
+    h("span.words", [
+      h("strong", use.name || "Unnamed part"),
+      event === "" ? "" : ` · ${event}`,
+      remarks === "" ? null : h("span.remarks", ` ${tieUnits(remarks)}`),
+    ]),
+  ]);
+}
+
+/** The number of a part in the parts list, circled as on a drawing (ISO 6433). */
+export function balloon(number: number): Element {
+  return h("span.balloon", String(number));
+}
+
+export function supplyItem(use: SupplyUse): Element {
+  const said = [use.detail, use.note].filter(Boolean).join(", ");
+  return h("li", { "data-mark": use.mark }, [
+    h("strong", use.name),
+    said === "" ? "" : `, ${tieUnits(said)}`,
+  ]);
+}
+
+/** A characteristic with its four values, and a place for the reader's own. */
+export function measurementNode(line: MeasurementLine): Element {
+  const notes = [
+    line.instrument && `Instrument: ${line.instrument}`,
+    sourceText(line.source),
+    line.note,
+  ].filter(Boolean);
+  return h("div.measurement", { "data-mark": line.mark }, [
+    h("table", [
+      h("caption", measured(line)),
+      h("thead", [
+        h(
+          "tr",
+          valueNames.map(([, label]) => h("th", { scope: "col" }, label)),
+        ),
+      ]),
+      h("tbody", [
+        h(
+          "tr",
+          valueNames.map(([name]) => h("td", valueCell(line, name))),
+        ),
+        h(
+          "tr.own",
+          valueNames.map(([name]) => ownCell(name)),
+        ),
+      ]),
+    ]),
+    h("p.source", notes.map((note) => tieUnits(sentence(note))).join(" ")),
+  ]);
+}
+
+function ownCell(name: keyof MeasurementLine["values"]): Element {
+  const isReading = name === "asFound" || name === "asFitted";
+  return h("td", { className: isReading ? "box" : undefined }, isReading ? h("span", "your reading") : "");
+}
+
+export function measured(line: MeasurementLine): string {
+  return [line.what || "Not said what is measured", line.part].filter(Boolean).join(", ");
+}
+
+export function valueCell(
+  line: MeasurementLine,
+  name: keyof MeasurementLine["values"],
+): (Element | string)[] {
+  const value = line.values[name];
+  if (!value) return ["–"];
+  const { typed, other } = printedValue(value);
+  return [
+    h("span.value", tieUnits(typed)),
+    ...(other === null ? [] : [" ", h("span.other", tieUnits(other))]),
+  ];
+}
+
+export function gotchaNode(gotcha: GotchaNote): Element {
+  const says: [string, string][] = [
+    ["What bit", gotcha.symptom],
+    ["Why", gotcha.why],
+    ["Instead", gotcha.instead],
+  ];
+  return h(
+    "div.gotcha",
+    { "data-mark": gotcha.mark },
+    says
+      .filter(([, text]) => text.trim() !== "")
+      .map(([label, text]) => h("p", [h("strong", `${label}: `), tieUnits(paragraphs(text).join(" "))])),
+  );
+}
+
+/** Something left provisional; `onFront` stands under its own heading and names its step. */
+export function deferredNode(line: DeferredLine, onFront = false): Element {
+  const standing = line.closedBy === null ? "Left open: " : "Closed since: ";
+  return h("li.deferred", { "data-mark": line.mark, className: line.closedBy === null ? "open" : "closed" }, [
+    onFront ? null : h("strong", standing),
+    tieUnits(sentence(line.what)),
+    line.waitsFor.trim() === "" ? "" : ` Until: ${tieUnits(sentence(line.waitsFor))}`,
+    onFront && line.step !== null ? h("span.steps", `Step ${line.step}`) : null,
+  ]);
+}

@@ -1,0 +1,1 @@
+export { toMarkdown } from "./to-markdown.ts";

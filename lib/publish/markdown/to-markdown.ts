@@ -1,0 +1,129 @@
+import type { RootContent } from "mdast";
+import { remark } from "remark";
+import remarkGfm from "remark-gfm";
+import type { CheckedProcedure, Procedure } from "#lib/procedure/tree.ts";
+import { cleanTree, type Replaced, replacedSentence, textCleaner } from "../clean.ts";
+import { contentHash } from "../content-hash.ts";
+import { limits } from "../limits.ts";
+import { type Output, type PublishOptions, textFile } from "../output.ts";
+import { type SheetState, sheetState } from "../state.ts";
+import { fetchStills, stillFiles } from "../stills.ts";
+import {
+  allSteps,
+  groupedCautions,
+  inRuns,
+  openItems,
+  stageName,
+  stepNumbers,
+  titleBlock,
+  titleOf,
+  valueNames,
+} from "../words.ts";
+import { heading, list, oneLine, paragraph, prose, root, strong, table } from "./nodes.ts";
+import { cautionNode, deferredText, measured, stepNodes, valueText } from "./step.ts";
+
+/**
+ * The procedure as Markdown (GFM): `procedure.md`, and its stills beside it. Equal procedures give equal bytes.
+ */
+export async function toMarkdown(checked: CheckedProcedure, options: PublishOptions): Promise<Output> {
+  const replaced: Replaced = new Map();
+  const procedure = cleanTree(checked.procedure, textCleaner(replaced));
+  const stills = await fetchStills(procedure, options);
+  const tree = root([
+    ...front(procedure, cleanTree(sheetState(checked, options, contentHash(checked)), textCleaner(replaced))),
+    ...procedure.stages.flatMap(({ stage, steps }) => [
+      heading(2, stageName(stage)),
+      ...steps.flatMap((step) => stepNodes(step, (sha256) => stills.found.has(sha256))),
+    ]),
+    ...measurements(procedure),
+  ]);
+  const text = remark().use(remarkGfm).data("settings", { bullet: "-", rule: "-" }).stringify(tree);
+  const lost = replacedSentence(replaced, "U+FFFD", "they have no printed form");
+  return {
+    files: [textFile("procedure.md", text), ...stillFiles(stills)],
+    losses: [
+      "Markdown has no tick boxes to write on, no boxes for the reader's own readings and no QR codes.",
+      ...stills.losses,
+      ...(lost ? [lost] : []),
+    ],
+  };
+}
+
+function front(procedure: Procedure, state: SheetState): RootContent[] {
+  const open = openItems(procedure);
+  const cautions = groupedCautions(procedure);
+  return [
+    heading(1, titleOf(procedure)),
+    paragraph(state.line),
+    ...list(titleBlock(procedure).map(({ label, value }) => [strong(`${label}:`), ` ${oneLine(value)}`])),
+    ...prose(procedure.summary),
+    ...(open.length > 0
+      ? [
+          heading(2, "Left open"),
+          ...list(
+            open.map((line) => [deferredText(line), stepSuffix(line.step === null ? [] : [line.step])]),
+          ),
+        ]
+      : []),
+    heading(2, limits.heading),
+    ...limits.paragraphs.map((text) => paragraph(text)),
+    ...(cautions.length > 0
+      ? [heading(2, "Before you start"), ...cautions.map((one) => cautionNode(one, stepNumbers(one.steps)))]
+      : []),
+    ...supplies("Tools", procedure.tools),
+    ...supplies("Consumables", procedure.consumables),
+    ...parts(procedure),
+    ...(allSteps(procedure).length === 0 ? [paragraph("There are no steps yet.")] : []),
+  ];
+}
+
+function supplies(title: string, lines: Procedure["tools"]): RootContent[] {
+  if (lines.length === 0) return [];
+  const items = lines.map((line) => [
+    [line.name, line.detail].map(oneLine).filter(Boolean).join(", "),
+    stepSuffix(line.steps),
+  ]);
+  return [heading(2, title), ...list(items)];
+}
+
+function parts({ parts }: Procedure): RootContent[] {
+  if (parts.length === 0) return [];
+  const heads = [
+    "No.",
+    "Part",
+    "Quantity",
+    "Part number",
+    "Size or thread",
+    "Material",
+    "Where from",
+    "Steps",
+  ];
+  const rows = parts.map((part) => [
+    String(part.balloon),
+    part.name,
+    part.quantity === null ? "" : String(part.quantity),
+    part.partNumber,
+    part.size,
+    part.material,
+    part.source,
+    inRuns(part.steps),
+  ]);
+  return [heading(2, "Parts list"), table(heads, rows)];
+}
+
+function measurements({ measurements }: Procedure): RootContent[] {
+  if (measurements.length === 0) return [];
+  const heads = ["Step", "What", ...valueNames.map(([, label]) => label), "Instrument", "Source"];
+  const rows = measurements.map((line) => [
+    line.step === null ? "" : String(line.step),
+    measured(line),
+    ...valueNames.map(([name]) => valueText(line, name)),
+    line.instrument,
+    line.source,
+  ]);
+  return [heading(2, "Measurements"), table(heads, rows)];
+}
+
+function stepSuffix(steps: readonly number[]): string {
+  return steps.length === 0 ? "" : ` (${stepNumbers(steps).toLowerCase()})`;
+}

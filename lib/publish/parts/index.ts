@@ -1,0 +1,1 @@
+export { toPartsCsv } from "./parts-csv.ts";

@@ -1,0 +1,48 @@
+import type { CheckedProcedure } from "#lib/procedure/tree.ts";
+import { contentHash } from "../content-hash.ts";
+import { type Output, type PublishOptions, textFile } from "../output.ts";
+import { sheetState } from "../state.ts";
+import { csv, isFormula } from "./csv.ts";
+
+const heads = [
+  "No.",
+  "Part",
+  "Quantity",
+  "Part number",
+  "Size or thread",
+  "Material",
+  "Where from",
+  "Steps",
+  "Sheet",
+];
+
+/** The parts list as comma-separated values: `parts.csv`. */
+export async function toPartsCsv(checked: CheckedProcedure, options: PublishOptions): Promise<Output> {
+  const { parts } = checked.procedure;
+  const state = sheetState(checked, options, contentHash(checked)).line;
+  const rows = parts.map((part) => [
+    String(part.balloon),
+    part.name,
+    part.quantity === null ? "" : String(part.quantity),
+    part.partNumber,
+    part.size,
+    part.material,
+    part.source,
+    part.steps.join(" "),
+    state,
+  ]);
+  const guarded = rows.flat().filter(isFormula).length;
+  return { files: [textFile("parts.csv", csv([heads, ...rows]))], losses: losses(guarded) };
+}
+
+function losses(guarded: number): string[] {
+  const all = [
+    "A table has no place for what the procedure cannot do and for the deferral to local codes and licensed practice: they stand in the other outputs.",
+  ];
+  if (guarded > 0) {
+    all.push(
+      `${guarded} ${guarded === 1 ? "cell begins" : "cells begin"} with a sign that a spreadsheet would take for a formula: an apostrophe stands before it.`,
+    );
+  }
+  return all;
+}

@@ -1,0 +1,1 @@
+export { type PdfOutput, toPdf } from "./to-pdf.ts";
