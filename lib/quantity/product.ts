@@ -1,0 +1,72 @@
+import { siNumber } from "./convert.ts";
+import { type MeasureAt, measureAt } from "./measure.ts";
+import type { Part } from "./part.ts";
+import { at } from "./text.ts";
+import type { Quantity, ReadOptions } from "./types.ts";
+import { unitByCode } from "./units.ts";
+
+const times = /\s{0,2}(?:[x×X*]|\bby\b)\s{0,2}(?=[\d.,½⅓⅔¼¾⅛⅜⅝⅞a-z⌀])/iy;
+const nameAfter = /\s([A-Za-z][A-Za-z./]{0,11}(?: [a-z]{1,12})?)(?=\s{0,2}(?:[x×*]|\bby\b)\s?[\d.½¼¾⅛⅜⅝⅞])/iy;
+const lastName = /\s(ID|OD|wide|width|thick|long|deep|high|W|H|L|bore|stroke|face|tall)\b/y;
+const legend = /\s?[([]\s?([A-Za-z][A-Za-z. ]{0,20}(?:\s?[x×*]\s?[A-Za-z][A-Za-z. ]{0,20}){1,3})\s?[)\]]/y;
+
+/** A sign of multiplication close ahead. */
+const timesAhead = /[^xX×*]{1,60}[xX×*]|.{1,60}\bby\b/y;
+
+/** "25 x 52 x 15 mm (bore x OD x width)": two to four measures multiplied, or null. */
+export function productAt(text: string, place: number, options: ReadOptions): Part | null {
+  if (!at(timesAhead, text, place)) return null;
+  const factors: Quantity[] = [];
+  const names: string[] = [];
+  let end = place;
+  while (factors.length < 4) {
+    const measure = factorAt(text, end, options, factors.length > 0);
+    const factor = measure?.quantities[0];
+    if (!measure || !factor) break;
+    factors.push(factor);
+    const name =
+      at(nameAfter, text, measure.end) ?? (factors.length > 1 ? at(lastName, text, measure.end) : null);
+    names.push(name?.groups[1] ?? "");
+    end = name?.end ?? measure.end;
+    if (!at(times, text, end)) break;
+  }
+  if (factors.length < 2 || !factors.every(isSize)) return null;
+  const key = at(legend, text, end);
+  const listed = key ? (key.groups[1] ?? "").split(/[x×*]/).map((one) => one.trim()) : [];
+  const named = listed.length === factors.length;
+  const quantities = sharedUnit(factors);
+  const shown = named ? listed : names.some(Boolean) ? names : null;
+  const reading = { kind: "product" as const, quantities, ...(shown ? { names: shown } : {}) };
+  return { reading, start: place, end: named && key ? key.end : end };
+}
+
+/** Only sizes and counts are multiplied so: "2 x 6 V" are two things. */
+const isSize = ({ dimension }: Quantity): boolean =>
+  dimension === "length" || dimension === "number" || dimension === "count";
+
+function factorAt(text: string, place: number, options: ReadOptions, further: boolean): MeasureAt | null {
+  const from = further ? (at(times, text, place)?.end ?? -1) : place;
+  const measure = from < 0 ? null : measureAt(text, from, options);
+  return measure && measure.quantities.length === 1 ? measure : null;
+}
+
+/** Factors without a unit have that of the next one that has: "25 x 52 x 15 mm" are all millimetres. */
+function sharedUnit(factors: Quantity[]): Quantity[] {
+  const [last] = factors.slice(-1);
+  const shared =
+    last && last.dimension === "length" ? last : factors.find((one) => one.dimension === "length");
+  return factors.map((one) => (one.ucum === "1" && shared ? withUnit(one, shared) : one));
+}
+
+/** The same figures in the unit of another quantity. */
+export function withUnit(one: Quantity, model: Quantity): Quantity {
+  const si = (exact: string) => siNumber(exact, model.ucum, model.role);
+  return {
+    ...one,
+    dimension: unitByCode(model.ucum)?.dimension ?? one.dimension,
+    ucum: model.ucum,
+    unit: model.unit,
+    si: si(one.value.exact),
+    ...(one.high ? { siHigh: si(one.high.exact) } : {}),
+  };
+}
