@@ -41,8 +41,11 @@ export function LogRows({
   });
   const handIndex = marks.findIndex((mark) => mark.id === handId);
   useEffect(() => {
-    if (handIndex >= 0) rows.scrollToIndex(handIndex, { align: "center" });
-  }, [handIndex, rows]);
+    if (!sheet || handIndex < 0) return;
+    // The row in hand opens below its own line: that line stands a quarter down, with what came before above it.
+    const [top] = rows.getOffsetForIndex(handIndex, "start") ?? [0];
+    rows.scrollToOffset(Math.max(0, top - sheet.clientHeight / 4));
+  }, [handIndex, rows, sheet]);
   return (
     <div role="rowgroup" style={{ height: rows.getTotalSize(), position: "relative" }}>
       {rows.getVirtualItems().map((item) => {

@@ -43,21 +43,22 @@ export function Stills({ mark, picture }: { mark: Mark; picture: Picture | null 
             Take the still
           </button>
         )}
-        <input
-          type="file"
-          accept="image/*"
-          className="photograph"
-          aria-label="Add a photograph"
-          onChange={(event) => {
-            const chosen = event.target.files?.[0];
-            event.target.value = "";
-            if (!chosen) return;
-            void attempt(async () => {
-              const baked = await bake(chosen);
-              putStill(session, mark, baked, { source: "photograph", recordingId: null, at: null });
-            });
-          }}
-        />
+        <label className="button-for-file">
+          Add a photograph
+          <input
+            type="file"
+            accept="image/*"
+            onChange={(event) => {
+              const chosen = event.target.files?.[0];
+              event.target.value = "";
+              if (!chosen) return;
+              void attempt(async () => {
+                const baked = await bake(chosen);
+                putStill(session, mark, baked, { source: "photograph", recordingId: null, at: null });
+              });
+            }}
+          />
+        </label>
       </div>
       {trouble && (
         <p className="finding" role="alert">

@@ -106,7 +106,7 @@ function Choices({
   const known = field.choices ?? [];
   return (
     <select {...common} onChange={(event) => change(event.target.value)}>
-      <option value="">not said yet</option>
+      <option value="">{field.blank ?? "not said yet"}</option>
       {known.map((choice) => (
         <option key={choice.value} value={choice.value}>
           {choice.label}

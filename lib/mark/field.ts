@@ -14,6 +14,8 @@ export interface Field {
   label: string;
   form: "line" | "text" | "quantity" | "choice" | "count" | "item";
   choices?: readonly Choice[];
+  /** What an empty choice means, where it means something. */
+  blank?: string;
   /** What the field asks for, where the label alone would leave a stranger guessing. */
   hint?: string;
 }

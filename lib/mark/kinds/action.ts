@@ -15,6 +15,7 @@ export const action = defineKind({
       name: "stage",
       label: "Stage",
       form: "choice",
+      blank: "as the step before",
       choices: stages.map((stage) => ({ value: stage, label: stage })),
     },
   ],

@@ -59,7 +59,7 @@ export function printSheet(
     state,
     short: {
       title: shortened(titleOf(procedure), 80),
-      machine: shortened(machineName(procedure), 60),
+      machine: shortened(procedure.machine.name || machineName(procedure), 60),
     },
     block: [...titleBlock(procedure), ...standingBlock(state)].map(({ label, value }) => ({
       label,
