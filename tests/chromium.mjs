@@ -36,5 +36,7 @@ export const noChromium = `The browser tests need Chromium or Chrome, and none w
 Install it (Debian and Ubuntu: sudo apt-get install chromium), or name it: CHROMIUM_PATH=/path/to/chrome npm test`;
 
 function which(name) {
-  return (process.env.PATH ?? "").split(path.delimiter).some((folder) => fs.existsSync(path.join(folder, name)));
+  return (process.env.PATH ?? "")
+    .split(path.delimiter)
+    .some((folder) => fs.existsSync(path.join(folder, name)));
 }

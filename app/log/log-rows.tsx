@@ -38,13 +38,12 @@ export function LogRows({
     getItemKey: (index) => marks[index]?.id ?? index,
     overscan: 6,
     paddingEnd: 240,
+    // The row in hand opens below its own line: that line stands a quarter down, with what came before above it.
+    scrollPaddingStart: (sheet?.clientHeight ?? 0) / 4,
   });
   const handIndex = marks.findIndex((mark) => mark.id === handId);
   useEffect(() => {
-    if (!sheet || handIndex < 0) return;
-    // The row in hand opens below its own line: that line stands a quarter down, with what came before above it.
-    const [top] = rows.getOffsetForIndex(handIndex, "start") ?? [0];
-    rows.scrollToOffset(Math.max(0, top - sheet.clientHeight / 4));
+    if (sheet && handIndex >= 0) rows.scrollToIndex(handIndex, { align: "start" });
   }, [handIndex, rows, sheet]);
   return (
     <div role="rowgroup" style={{ height: rows.getTotalSize(), position: "relative" }}>

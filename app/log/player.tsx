@@ -44,6 +44,10 @@ export function Player({
         loadingSpinner: false,
         bigPlayButton: false,
         errorDisplay: false,
+        // The sheet has its own transport; what is not built cannot be stumbled over with the keyboard.
+        controlBar: false,
+        textTrackSettings: false,
+        titleBar: false,
         userActions: { hotkeys: false, click: false, doubleClick: false },
         sources: [{ src: recordingAddress(id), type: typeOf(name) }],
       });

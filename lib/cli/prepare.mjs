@@ -46,7 +46,8 @@ function compilerHint() {
 /** Makes the database client from prisma/schema.prisma. */
 export function generateClient() {
   const made = hashOf(["prisma/schema.prisma", "package-lock.json"]);
-  if (isStamped("client", made) && fs.existsSync(path.join(root, "lib/store/prisma-client/client.ts"))) return;
+  if (isStamped("client", made) && fs.existsSync(path.join(root, "lib/store/prisma-client/client.ts")))
+    return;
   const env = { ...process.env, CHECKPOINT_DISABLE: "1", PRISMA_HIDE_UPDATE_MESSAGE: "1" };
   run(["node_modules/prisma/build/index.js", "generate"], "Making the database client failed.", env);
   stamp("client", made);

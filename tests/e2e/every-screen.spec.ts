@@ -11,7 +11,6 @@ const screens = [
   ["procedure", "BUILD/procedure", ".procedure"],
   ["changes", "BUILD/changes", "main"],
   ["settings", "/settings", "main"],
-  ["back-up", "/keep", "main"],
 ] as const;
 
 for (const [scheme, width, height] of [

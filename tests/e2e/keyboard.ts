@@ -6,8 +6,8 @@ export async function tabTo(page: Page, name: string | RegExp, most = 250): Prom
     const focused = await page.evaluate(() => {
       const element = document.activeElement as HTMLElement | null;
       if (!element || element === document.body) return "";
-      const labels = [...((element as HTMLInputElement).labels ?? [])].map((label) => label.innerText);
-      return element.getAttribute("aria-label") ?? labels[0] ?? element.innerText ?? "";
+      const labels = [...((element as HTMLInputElement).labels ?? [])].map((label) => label.textContent);
+      return element.getAttribute("aria-label") ?? labels[0] ?? element.textContent ?? "";
     });
     const said = focused.replace(/\s+/g, " ").trim();
     if (typeof name === "string" ? said.startsWith(name) : name.test(said)) return;

@@ -13,7 +13,8 @@ export const test = base.extend<{ program: Running }>({
     await stopProgram(running);
     fs.rmSync(folder, { recursive: true, force: true });
   },
-  page: async ({ page }, use) => {
+  // The page closes before its program does, so that it never asks one that has gone.
+  page: async ({ page, program: _ }, use) => {
     const errors: string[] = [];
     page.on("pageerror", (error) => errors.push(error.message));
     page.on("console", (message) => {

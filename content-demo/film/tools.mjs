@@ -1,0 +1,2 @@
+export * from "./bench-tools.mjs";
+export * from "./hand-tools.mjs";
