@@ -171,7 +171,8 @@ export function LogSheet({ sittingId, settings }: { sittingId: string; settings:
         <button type="button" className="mark-button" onClick={() => drop("")}>
           Mark
         </button>
-        <div className="keys-and-more">
+        {/* It may scroll, so it can be reached and scrolled without a mouse. */}
+        <section className="keys-and-more" tabIndex={0} aria-label="Keys">
           {recordings.length > 1 && (
             <Recordings
               recordings={recordings}
@@ -183,7 +184,7 @@ export function LogSheet({ sittingId, settings }: { sittingId: string; settings:
             />
           )}
           <KeysPanel settings={settings} />
-        </div>
+        </section>
         <BuildTitleBlock />
       </div>
     </main>

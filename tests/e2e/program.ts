@@ -31,7 +31,7 @@ export async function startProgram(folder: string, env: Record<string, string> =
 }
 
 export async function stopProgram(running: Running, signal: NodeJS.Signals = "SIGTERM"): Promise<void> {
-  if (running.process.exitCode !== null) return;
+  if (running.process.exitCode !== null || running.process.signalCode !== null) return;
   const gone = new Promise((resolve) => running.process.once("exit", resolve));
   running.process.kill(signal);
   await gone;

@@ -4,7 +4,8 @@ import path from "node:path";
 import { test as base, expect, type Page } from "@playwright/test";
 import { type Running, startProgram, stopProgram } from "./program.ts";
 
-export const test = base.extend<{ program: Running }>({
+export const test = base.extend<{ program: Running; toleratedErrors: RegExp | null }>({
+  toleratedErrors: [null, { option: true }],
   // biome-ignore lint/correctness/noEmptyPattern: Playwright reads which fixtures are asked for from this pattern
   program: async ({}, use) => {
     const folder = fs.mkdtempSync(path.join(os.tmpdir(), "workshop-"));
@@ -14,7 +15,7 @@ export const test = base.extend<{ program: Running }>({
     fs.rmSync(folder, { recursive: true, force: true });
   },
   // The page closes before its program does, so that it never asks one that has gone.
-  page: async ({ page, program: _ }, use) => {
+  page: async ({ page, program: _, toleratedErrors }, use) => {
     const errors: string[] = [];
     page.on("pageerror", (error) => errors.push(error.message));
     page.on("console", (message) => {
@@ -22,7 +23,8 @@ export const test = base.extend<{ program: Running }>({
     });
     await use(page);
     // A page that throws, or asks for what its policy forbids, has failed whatever else it shows.
-    expect(errors, "errors in the browser's console").toEqual([]);
+    const grave = errors.filter((error) => !toleratedErrors?.test(error));
+    expect(grave, "errors in the browser's console").toEqual([]);
   },
 });
 
