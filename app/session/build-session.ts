@@ -12,7 +12,7 @@ import type {
   Still,
 } from "#lib/build/index.ts";
 import type { Mark } from "#lib/mark/index.ts";
-import type { Applied, Command, Put, Stale } from "#lib/store/command.ts";
+import type { Applied, Command, HistoryStep, Put, Stale } from "#lib/store/command.ts";
 import type { Row, TableName } from "#lib/store/tables.ts";
 
 /** A row to write, whole, as it is to be. The session finds out what is new in it. */
@@ -123,6 +123,8 @@ export class BuildSession {
 
   undo = (): Promise<string | null> => this.#retrace("undo");
   redo = (): Promise<string | null> => this.#retrace("redo");
+  /** Takes the build back to how it was after that change; undo brings back what came after. */
+  backTo = (seq: number): Promise<string | null> => this.#retrace({ backTo: seq });
 
   /** Rows that the program itself has written (a recording brought in, its length found out). */
   take(rows: { table: TableName; row: Row }[]): void {
@@ -210,7 +212,7 @@ export class BuildSession {
     }
   }
 
-  async #retrace(step: "undo" | "redo"): Promise<string | null> {
+  async #retrace(step: HistoryStep["step"]): Promise<string | null> {
     await this.settled();
     const answer = await post({ id: crypto.randomUUID(), buildId: this.document.build.id, step });
     if (answer.kind !== "done") {
@@ -218,7 +220,8 @@ export class BuildSession {
       return null;
     }
     if (!answer.applied) {
-      this.#show(step === "undo" ? { canUndo: false } : { canRedo: false });
+      if (step === "undo") this.#show({ canUndo: false });
+      if (step === "redo") this.#show({ canRedo: false });
       return null;
     }
     const { label, rows } = answer.applied;

@@ -21,3 +21,19 @@ export function Retrace() {
     </div>
   );
 }
+
+/** Goes back to how the build was after one change; what came after stays in the history, and undo brings it back. */
+export function BackTo({ seq, label }: { seq: number; label: string }) {
+  const session = useSession();
+  const router = useRouter();
+  return (
+    <button
+      type="button"
+      className="plain"
+      aria-label={`Back to: ${label}`}
+      onClick={() => void session.backTo(seq).then(() => router.refresh())}
+    >
+      Back to here
+    </button>
+  );
+}

@@ -28,11 +28,11 @@ export const command = z.object({
 export type Command = z.infer<typeof command>;
 export type Put = Command["puts"][number];
 
-/** Undo or redo of the latest change of a build. */
+/** Undo or redo of the latest change of a build, or going back to how it was after the change `seq`. */
 export const historyStep = z.object({
   id: z.string().min(8).max(100),
   buildId: z.string().min(1).max(100),
-  step: z.enum(["undo", "redo"]),
+  step: z.union([z.enum(["undo", "redo"]), z.object({ backTo: z.number().int().min(0) })]),
 });
 export type HistoryStep = z.infer<typeof historyStep>;
 

@@ -2,7 +2,7 @@ import { isDeepStrictEqual } from "node:util";
 import { append, difference, type Entry, findChange, inTransaction, write } from "./apply.ts";
 import { type Applied, type HistoryStep, Refused } from "./command.ts";
 import type { Prisma, PrismaClient } from "./prisma-client/client.ts";
-import { readRow } from "./tables.ts";
+import { type Row, readRow } from "./tables.ts";
 
 type Client = Prisma.TransactionClient;
 
@@ -62,6 +62,7 @@ export async function step(
   return inTransaction(client, async (tx) => {
     const repeated = await findChange(tx, id);
     if (repeated) return repeated;
+    if (typeof step === "object") return backTo(tx, id, buildId, step.backTo);
     const seq = (await stacks(tx, buildId))[step].at(-1);
     if (seq === undefined) return null;
     const change = await tx.change.findUniqueOrThrow({ where: { seq } });
@@ -99,6 +100,40 @@ async function retrace(tx: Client, entry: Entry): Promise<Entry> {
   }
   const after = await write(tx, entry.table, entry.id, current, set);
   return { table: entry.table, id: entry.id, before: current, after };
+}
+
+/**
+ * Takes a build back to how it was after the change `seq`: every column that was changed since by hand gets the value
+ * it had, and rows made since are struck out. It is one new change: undoing it brings back all that came after, and
+ * what the program noted meanwhile is left alone.
+ */
+async function backTo(tx: Client, id: string, buildId: string, seq: number): Promise<Applied | null> {
+  const since = await tx.change.findMany({
+    where: { buildId, seq: { gt: seq }, kind: { not: "noted" } },
+    orderBy: { seq: "desc" },
+  });
+  const entries = since.flatMap((change) => (JSON.parse(change.entriesJson) as Entry[]).toReversed());
+  const rows = new Map<string, { entry: Entry; set: Record<string, unknown> }>();
+  // Latest first, so that of several values of a column the earliest one stands in the end.
+  for (const entry of entries) {
+    const row = rows.get(`${entry.table} ${entry.id}`) ?? { entry, set: {} };
+    const { before, after } = invert(entry);
+    rows.set(`${entry.table} ${entry.id}`, {
+      entry,
+      set: { ...row.set, ...difference(before as Row, after) },
+    });
+  }
+  const written: Entry[] = [];
+  for (const { entry, set } of rows.values()) {
+    const before = await readRow(tx, entry.table, entry.id);
+    if (!before || isDeepStrictEqual(before, { ...before, ...set })) continue;
+    const after = await write(tx, entry.table, entry.id, before, set);
+    written.push({ table: entry.table, id: entry.id, before, after });
+  }
+  if (written.length === 0) return null;
+  const point = await tx.change.findUnique({ where: { seq } });
+  const label = `Back to: ${point?.label ?? "the beginning"}`.slice(0, 500);
+  return append(tx, { id, buildId, label, kind: "do", ofSeq: null, entries: written });
 }
 
 /** One line of a build's history. */

@@ -108,6 +108,36 @@ describe("undo and redo", () => {
     expect(await step(client, { id: crypto.randomUUID(), buildId: "build-1", step: "redo" })).toBeNull();
   });
 
+  test("going back to a point gives the state of that point, and undoing it gives back what came after", async () => {
+    const { client, marks } = await workshopWithSample();
+    const [one, two] = [sampleMark(1, "tool", { words: "one" }), sampleMark(2, "tool", { words: "two" })];
+    const say = (id: string, rev: number, words: string): Put => ({
+      table: "mark",
+      id,
+      rev,
+      set: { fields: { v: 1, words } },
+    });
+    await apply(client, commandOf([putMark(one)]));
+    const point = await apply(client, commandOf([say(one.id, 1, "one mended")]));
+    const there = await state();
+    await apply(client, commandOf([putMark(two), say(one.id, 2, "one again")]));
+    await apply(
+      client,
+      commandOf([{ table: "mark", id: one.id, rev: 3, set: { gone: "2026-05-03T10:00:00Z" } }]),
+    );
+    await step(client, { id: crypto.randomUUID(), buildId: "build-1", step: "undo" });
+    const last = await state();
+    expect(last).toEqual(["one again", "two"]);
+    await step(client, { id: crypto.randomUUID(), buildId: "build-1", step: { backTo: point.seq } });
+    expect(await state()).toEqual(there);
+    await step(client, { id: crypto.randomUUID(), buildId: "build-1", step: "undo" });
+    expect(await state()).toEqual(last);
+
+    async function state() {
+      return (await marks()).filter((mark) => mark.gone === null).map((mark) => mark.fields.words);
+    }
+  });
+
   test("leave alone what the program noted meanwhile", async () => {
     const { client } = await workshopWithSample();
     const rename = { table: "recording" as const, id: "recording-1", rev: 1, set: { name: "evening.mp4" } };

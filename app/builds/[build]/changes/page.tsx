@@ -1,6 +1,6 @@
 import type { Metadata } from "next";
 import { BuildTitleBlock } from "#app/parts/title-block.tsx";
-import { Retrace } from "#app/session/retrace.tsx";
+import { BackTo, Retrace } from "#app/session/retrace.tsx";
 import { history, theWorkshop } from "#lib/store/index.ts";
 
 export const metadata: Metadata = { title: "Changes" };
@@ -15,13 +15,17 @@ export default async function Page({ params }: { params: Promise<{ build: string
         <h1>Changes</h1>
         <Retrace />
         <ol className="lines block">
-          {lines.map((line) => (
+          {lines.map((line, index) => (
             <li key={line.seq}>
               <time className="num soft small" dateTime={line.at}>
                 {line.at.slice(0, 19).replace("T", " ")}
               </time>
               <span className="grow">{line.label}</span>
-              {line.kind === "noted" && <span className="soft small">by the program</span>}
+              {line.kind === "noted" ? (
+                <span className="soft small">by the program</span>
+              ) : (
+                index > 0 && <BackTo seq={line.seq} label={line.label} />
+              )}
             </li>
           ))}
         </ol>
