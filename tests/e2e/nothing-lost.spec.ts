@@ -45,6 +45,7 @@ test("undo and redo go on after a reload, deletions included", async ({ page, pr
   const build = await openDemo(page, program.address);
   await page.goto(build + desk);
   const rows = page.locator(".log-row");
+  await expect(rows.first()).toBeVisible();
   const before = await rows.count();
   await page.keyboard.press("p");
   await expect(page.getByText("On disk: Part without film")).toBeVisible();
@@ -107,6 +108,7 @@ test("a key can be changed, and single keys switched off", async ({ page, progra
   await expect(page.getByText("already: part")).toBeVisible();
   await page.goto(build + desk);
   const rows = page.locator(".log-row");
+  await expect(rows.first()).toBeVisible();
   const before = await rows.count();
   await page.keyboard.press("p");
   await page.keyboard.press("k");

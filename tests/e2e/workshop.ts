@@ -17,6 +17,8 @@ export const test = base.extend<{ program: Running; toleratedErrors: RegExp | nu
   // The page closes before its program does, so that it never asks one that has gone.
   page: async ({ page, program: _, toleratedErrors }, use) => {
     const errors: string[] = [];
+    // Listened for from the start: asked for only when a chooser opens, it can come too late.
+    page.on("filechooser", () => undefined);
     page.on("pageerror", (error) => errors.push(error.message));
     page.on("console", (message) => {
       if (message.type() === "error") errors.push(message.text());
