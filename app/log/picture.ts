@@ -6,8 +6,11 @@ type Watch = () => void;
 const rates = [0.1, 0.25, 0.5, 1, 1.5, 2, 4, 8];
 /** A frame's time as the player reports it may lie a hair before the table's. */
 const HAIR = 0.001;
-/** Where in a frame's interval the player is sent, one after another, until it draws that frame. */
-const aims = [0.5, 0.8, 0.2, 0.95];
+/**
+ * Where in a frame's interval, or beside it, the player is sent, one after another, until it draws that frame. The
+ * middle is right nearly always; just before key frames of fragmented files some players give a neighbour.
+ */
+const aims = [0.5, 0.8, 0.2, 0.95, 0.05, 1.5, -0.5];
 
 /**
  * The picture of one recording: which frame is shown, and moving about in it. It knows the frame by what the
@@ -130,7 +133,7 @@ export class Picture {
     this.#waiting = false;
     if (!this.#frames || !this.#sought) return;
     const { start, end } = intervalOf(this.#frames, this.#sought.frame);
-    this.#video.currentTime = start + (end - start) * (aims[this.#sought.tries] as number);
+    this.#video.currentTime = Math.max(0, start + (end - start) * (aims[this.#sought.tries] as number));
   }
 
   /** A frame has been drawn. Asked for one, some files give its neighbour first: then it is asked for again. */
