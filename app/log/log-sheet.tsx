@@ -1,4 +1,5 @@
 "use client";
+import Link from "next/link";
 import { useSearchParams } from "next/navigation";
 import { useCallback, useEffect, useMemo, useRef, useState } from "react";
 import { clocksOf, present, type Recording } from "#lib/build/index.ts";
@@ -161,6 +162,9 @@ export function LogSheet({ sittingId, settings }: { sittingId: string; settings:
           <Transport picture={picture} />
           <div className="said">
             <Saved />
+            <Link className="way-out small" href={`/builds/${document.build.id}`}>
+              Other sheets
+            </Link>
             {trouble && (
               <p className="finding" role="alert">
                 {trouble}

@@ -14,7 +14,7 @@ export default async function Page({ params }: { params: Promise<{ build: string
       <main className="page">
         <h1>Changes</h1>
         <Retrace />
-        <ol className="lines block">
+        <ol className="lines" style={{ marginTop: 20, borderTop: "var(--thick)" }}>
           {lines.map((line, index) => (
             <li key={line.seq}>
               <time className="num soft small" dateTime={line.at}>
@@ -29,7 +29,9 @@ export default async function Page({ params }: { params: Promise<{ build: string
             </li>
           ))}
         </ol>
-        <p className="soft small">Times are UTC. Nothing here is ever taken out: undoing adds a line.</p>
+        <p className="soft small" style={{ marginTop: 14 }}>
+          Times are UTC. Nothing here is ever taken out: undoing adds a line.
+        </p>
       </main>
       <BuildTitleBlock />
     </>
