@@ -37,6 +37,8 @@ export function Saved() {
     <p className="saved soft small" role="status" data-pending={save.pending}>
       {save.trouble ? (
         <b>Not on disk yet: {save.trouble} Trying again.</b>
+      ) : save.refused ? (
+        <b>Not done: {save.refused}</b>
       ) : save.pending > 0 ? (
         "Writing to disk…"
       ) : save.saved ? (

@@ -41,6 +41,8 @@ export interface SaveState {
   saved: string | null;
   /** Why the last attempt failed, while it is being tried again. */
   trouble: string | null;
+  /** Why something that was asked for was not done; nothing waits to be tried again. */
+  refused?: string | null;
 }
 
 /** A change that was refused because the row had been changed elsewhere: both versions. */
@@ -216,7 +218,7 @@ export class BuildSession {
     await this.settled();
     const answer = await post({ id: crypto.randomUUID(), buildId: this.document.build.id, step });
     if (answer.kind !== "done") {
-      this.#show({ save: { ...this.#view.save, trouble: answer.words } });
+      this.#show({ save: { ...this.#view.save, refused: answer.words } });
       return null;
     }
     if (!answer.applied) {
