@@ -1,0 +1,1 @@
+export { type Bearing, bearing, bearings, bearingsSized } from "./bearing.ts";

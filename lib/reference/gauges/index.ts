@@ -1,0 +1,13 @@
+export { type CopperWire, copperAt, copperResistivity, copperWire } from "./copper.ts";
+export {
+  awgInches,
+  type GaugeSize,
+  type GaugeSystem,
+  gaugeNumber,
+  gaugeSize,
+  gaugesNear,
+  gaugeText,
+  screwInches,
+  sheetInches,
+  swgInches,
+} from "./wire.ts";

@@ -1,0 +1,9 @@
+export {
+  againstMaximum,
+  combinedUncertainty,
+  expandedUncertainty,
+  resolutionSuits,
+  uncertaintyOfLimits,
+  uncertaintyOfResolution,
+  uncertaintyRatio,
+} from "./measuring.ts";

@@ -1,0 +1,11 @@
+export {
+  dilutionReadings,
+  gramsFor,
+  mixPercent,
+  mixRatio,
+  oilFor,
+  type Recipe,
+  recipeNamed,
+  recipes,
+  stockFor,
+} from "./mixes.ts";

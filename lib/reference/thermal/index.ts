@@ -1,0 +1,11 @@
+export {
+  clearanceLost,
+  type Expansion,
+  expansionOf,
+  expansions,
+  growth,
+  perFahrenheit,
+  riseFor,
+  spill,
+  volumeExpansions,
+} from "./expansion.ts";
