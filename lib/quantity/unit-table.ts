@@ -17,6 +17,7 @@ export const unitTable = `
 10*-4.[in_i] | length | 0.00000254 | tenths of a thou, tenth of a thou, ten thousandths of an inch | um | SP
 [ft_i] | length | 0.3048 | ft, ft., foot, feet, ' | m | SP
 [yd_i] | length | 0.9144 | yd, yds, yard, yards | m | SP
+[fth_i] | length | 1.8288 | fathom, fathoms | m | SP
 [mi_i] | length | 1609.344 | mile, miles | km | SP
 nm | length | 0.000000001 | nm, nanometre, nanometres | | SI
 um | length | 0.000001 | µm, um, micron, microns, micrometre, micrometres, micrometer, micrometers | [mil_i] | SI
@@ -62,6 +63,7 @@ t | mass | 1000 | t, tonne, tonnes, metric ton, metric tons | [lb_av] | SI
 [lton_av] | mass | 1016.0469088 | long ton, long tons, imperial ton, imperial tons, UK ton, UK tons | t | WM
 [ston_av] | mass | 907.18474 | short ton, short tons, US ton, US tons | t | HB
 [oz_tr] | mass | 0.0311034768 | oz t, troy ounce, troy ounces | g | SP
+dyn | force | 0.00001 | dyn, dyne, dynes | N | SP
 N | force | 1 | N, newton, newtons | [lbf_av] | SI
 kN | force | 1000 | kN, kilonewton, kilonewtons | [lbf_av] | SI
 mN | force | 0.001 | mN, millinewton, millinewtons | | SI
@@ -130,6 +132,7 @@ mm/s | speed | 0.001 | mm/s | | SI
 m/min | speed | 1/60 | m/min, metre/minute, metres/minute, meters/minute | [ft_i]/min | SI
 mm/min | speed | 0.001/60 | mm/min | [in_i]/min | SI
 km/h | speed | 1/3.6 | km/h, kph, kmh, kilometres/hour, kilometers/hour | [mi_i]/h | SI
+[kn_i] | speed | 1852/3600 | knot, knots | km/h | SP
 [mi_i]/h | speed | 0.44704 | mph, mi/h, m.p.h., miles/hour, mile/hour | km/h | SP
 [ft_i]/s | speed | 0.3048 | ft/s, ft/sec, fps, feet/second | m/s | SP
 [ft_i]/min | speed | 0.3048/60 | ft/min, fpm, sfm, sfpm, feet/minute, surface feet/minute | m/min | SP
@@ -140,6 +143,8 @@ kW | power | 1000 | kW, kilowatt, kilowatts | [HP] | SI
 V.A | power | 1 | VA, V·A, volt amp, volt amps, volt amperes | | SI
 [HP] | power | 0.45359237*9.80665*0.3048*550 | hp, hp (mechanical), bhp, b.h.p., brake horsepower, brake hp, ihp, i.h.p., indicated horsepower, shp, mechanical horsepower, imperial horsepower, hp (imperial), imperial hp | kW | SP
 75.kgf.m/s | power | 735.49875 | PS, ps, CV, cv, ch, pk, metric hp, metric horsepower, hp (metric), horsepower (metric), pferdestärke | kW | SP
+cal_th | energy | 4.184 | cal, calorie, calories | J | SP
+erg | energy | 0.0000001 | erg, ergs | J | SP
 J | energy | 1 | J, joule, joules | | SI
 kJ | energy | 1000 | kJ, kilojoule, kilojoules | | SI
 MJ | energy | 1000000 | MJ | | SI
