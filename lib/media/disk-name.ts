@@ -6,11 +6,14 @@
  * @returns at most 120 bytes of UTF-8, never empty, never hidden, with its ending kept in lower case
  */
 export function diskName(name: string): string {
-  const last = name.normalize("NFC").split(/[/\\]/).at(-1) ?? "";
-  const clean = last
+  const last = name.split(/[/\\]/).at(-1) ?? "";
+  const whole = last
     .replace(/\p{Cf}/gu, "")
     .replace(/[\p{C}\p{Zl}\p{Zp}<>:"|?*]/gu, "_")
-    .replace(/\s+/gu, " ");
+    .replace(/\s+/gu, " ")
+    // Last, since what was taken out may have stood between a letter and its accent.
+    .normalize("NFC");
+  const clean = trimmed(whole);
   const dot = clean.lastIndexOf(".");
   const ending =
     /^\.[A-Za-z0-9]{1,10}$/.test(clean.slice(dot)) && dot > 0 ? clean.slice(dot).toLowerCase() : "";

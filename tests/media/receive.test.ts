@@ -194,7 +194,7 @@ describe("names for the disk", () => {
         expect(clean).not.toMatch(/^(con|prn|aux|nul|com[1-9¹²³]|lpt[1-9¹²³]) *(\.|$)/i);
         expect(diskName(clean)).toBe(clean);
       }),
-      { numRuns: 1000 },
+      { seed: 1904, numRuns: 1000 },
     );
   });
 });
