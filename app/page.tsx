@@ -115,6 +115,7 @@ export default async function Page({ searchParams }: { searchParams: Promise<{ f
         cells={[
           { field: "Book", value: "Machines", href: "/" },
           { field: "Workshop", value: "Keys and settings", href: "/settings" },
+          { field: "Workshop", value: "Keep it", href: "/keep" },
         ]}
       />
     </>

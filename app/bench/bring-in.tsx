@@ -1,55 +1,54 @@
 "use client";
-import { useEffect, useId, useRef, useState } from "react";
+import { useEffect, useId, useState } from "react";
 import type { Sitting } from "#lib/build/index.ts";
-import type { Row, TableName } from "#lib/store/tables.ts";
-import { sayWords, send, Trouble } from "../parts/send.ts";
-import { fetchDocument } from "../session/build-session.ts";
-import { useSession, useSessionView } from "../session/provider.tsx";
+import { send, Trouble } from "../parts/send.ts";
+import { useSession } from "../session/provider.tsx";
+import { BrokenOffFiles, useBrokenOff } from "./recordings/broken-off.tsx";
+import { useIndex } from "./recordings/index-state.tsx";
+import { isSameFile, type Rows, type SendingState, sendFile } from "./recordings/send-file.ts";
 
-type Rows = { table: TableName; row: Row }[];
+interface Arriving extends SendingState {
+  name: string;
+}
 
 /** Brings recordings into a sitting: files from this browser, or a folder in which they stay where they are. */
 export function BringIn({ sitting }: { sitting: Sitting }) {
   const session = useSession();
-  const [progress, setProgress] = useState<{ name: string; fraction: number } | null>(null);
+  const { ask } = useIndex();
+  const brokenOff = useBrokenOff(sitting);
+  const [arriving, setArriving] = useState<Arriving | null>(null);
+  const [stop, setStop] = useState<AbortController | null>(null);
   const [said, setSaid] = useState<string | null>(null);
   const [over, setOver] = useState(false);
-  const [folder, setFolder] = useState("");
-  const files = useRef<HTMLInputElement>(null);
-  const ids = { file: useId(), folder: useId() };
-  useLookedAt();
+  const id = useId();
+  useWarnBeforeLeaving(arriving !== null);
 
   const bringFiles = async (chosen: File[]) => {
-    setSaid(null);
+    if (chosen.length === 0) return;
+    const going = new AbortController();
+    setStop(going);
+    const trouble: string[] = [];
     for (const file of chosen) {
-      setProgress({ name: file.name, fraction: 0 });
+      const { name } = file;
+      const from = (await brokenOff.ask()).find((one) => isSameFile(file, one)) ?? null;
+      const onState = (state: SendingState) => setArriving({ name, ...state });
+      onState({ doing: "sending", fraction: from ? from.offset / from.size : 0 });
       try {
-        session.take(await upload(file, sitting, (fraction) => setProgress({ name: file.name, fraction })));
+        const { buildId: build, id: at } = sitting;
+        const rows = await sendFile(file, { build, sitting: at, from, signal: going.signal, onState });
+        session.take(rows);
+        if (rows.every(({ row }) => row.gone !== null))
+          trouble.push(`${name} was here already, byte for byte.`);
       } catch (error) {
-        setSaid(`${file.name}: ${error instanceof Trouble ? error.message : "it could not be brought in."}`);
+        if (going.signal.aborted) break;
+        trouble.push(`${name}: ${error instanceof Trouble ? error.message : "it could not be brought in."}`);
       }
     }
-    setProgress(null);
-  };
-  const listFolder = async () => {
-    setSaid(null);
-    try {
-      const answer = await send<{ rows: Rows; listed: number; known: number; ignored: number }>(
-        "/media/folders",
-        {
-          build: sitting.buildId,
-          sitting: sitting.id,
-          folder,
-        },
-      );
-      session.take(answer.rows);
-      setSaid(
-        `${answer.listed} listed where they lie; ${answer.known} were known already; ${answer.ignored} other files left alone.`,
-      );
-      setFolder("");
-    } catch (error) {
-      setSaid(error instanceof Trouble ? error.message : "The folder could not be listed.");
-    }
+    setArriving(null);
+    setStop(null);
+    setSaid(trouble.length > 0 ? trouble.join(" ") : null);
+    await brokenOff.ask();
+    ask();
   };
   return (
     // biome-ignore lint/a11y/noStaticElementInteractions: dropping is a second way; the file field is the first
@@ -64,17 +63,17 @@ export function BringIn({ sitting }: { sitting: Sitting }) {
       onDrop={(event) => {
         event.preventDefault();
         setOver(false);
-        void bringFiles([...event.dataTransfer.files]);
+        if (!arriving) void bringFiles([...event.dataTransfer.files]);
       }}
     >
       <div className="form" style={{ maxWidth: "none" }}>
         <div>
-          <label htmlFor={ids.file}>Drop films here, or choose them; they are copied into the workshop</label>
+          <label htmlFor={id}>Drop films here, or choose them; they are copied into the workshop</label>
           <input
-            id={ids.file}
-            ref={files}
+            id={id}
             type="file"
             multiple
+            disabled={arriving !== null}
             accept="video/*,.mkv,.mts,.mov"
             onChange={(event) => {
               const chosen = [...(event.target.files ?? [])];
@@ -83,32 +82,10 @@ export function BringIn({ sitting }: { sitting: Sitting }) {
             }}
           />
         </div>
-        <form
-          onSubmit={(event) => {
-            event.preventDefault();
-            void listFolder();
-          }}
-        >
-          <label htmlFor={ids.folder}>Or a folder where films lie; they stay there, untouched</label>
-          <div style={{ display: "flex", gap: 10 }}>
-            <input
-              id={ids.folder}
-              value={folder}
-              required
-              onChange={(event) => setFolder(event.target.value)}
-            />
-            <button type="submit" style={{ whiteSpace: "nowrap" }}>
-              List it
-            </button>
-          </div>
-        </form>
+        <ListFolder sitting={sitting} onSaid={setSaid} />
       </div>
-      {progress && (
-        <p role="status" style={{ margin: "10px 0 0" }}>
-          Bringing in {progress.name}
-          <progress value={progress.fraction} max={1} aria-label={`Bringing in ${progress.name}`} />
-        </p>
-      )}
+      {arriving && <ArrivingFile arriving={arriving} onStop={() => stop?.abort()} />}
+      {!arriving && <BrokenOffFiles files={brokenOff.files} onLetGo={brokenOff.letGo} />}
       {said && (
         <p className="finding" role="status">
           {said}
@@ -118,37 +95,107 @@ export function BringIn({ sitting }: { sitting: Sitting }) {
   );
 }
 
-/** While recordings are being looked at, asks now and then what was found. */
-function useLookedAt(): void {
-  const session = useSession();
-  const { document } = useSessionView();
-  const waiting = document.recordings.some((one) => one.gone === null && !one.probe && !one.trouble);
-  useEffect(() => {
-    if (!waiting) return;
-    const timer = setInterval(async () => {
-      const fetched = await fetchDocument(session.document.build.id);
-      const rows = (fetched?.document.recordings ?? []) as unknown as Row[];
-      session.take(rows.map((row) => ({ table: "recording", row })));
-    }, 1500);
-    return () => clearInterval(timer);
-  }, [waiting, session]);
+function ArrivingFile({ arriving, onStop }: { arriving: Arriving; onStop: () => void }) {
+  const { name, doing, fraction } = arriving;
+  return (
+    <div style={{ margin: "10px 0 0" }}>
+      <div className="row-of-buttons" style={{ justifyContent: "space-between", flexWrap: "nowrap" }}>
+        <p role="status" style={{ margin: 0, overflowWrap: "anywhere" }}>
+          {doing === "sending" && `Bringing in ${name}, ${Math.floor(fraction * 100)} %`}
+          {doing === "waiting" &&
+            `${name} waits: the program does not answer. It goes on when the program is back.`}
+          {doing === "checking" && `Checking ${name} against what was sent`}
+        </p>
+        <button type="button" className="plain" onClick={onStop}>
+          Stop
+        </button>
+      </div>
+      {doing !== "waiting" && (
+        <progress
+          {...(doing === "sending" ? { value: fraction } : {})}
+          max={1}
+          aria-label={`Bringing in ${name}`}
+        />
+      )}
+    </div>
+  );
 }
 
-/** Sends a file, telling how far it is; gives the rows that the program wrote for it. */
-function upload(file: File, sitting: Sitting, onProgress: (fraction: number) => void): Promise<Rows> {
-  const query = new URLSearchParams({ build: sitting.buildId, sitting: sitting.id, name: file.name });
-  return new Promise((resolve, reject) => {
-    const request = new XMLHttpRequest();
-    request.open("POST", `/media/recordings?${query}`);
-    request.setRequestHeader("content-type", "application/octet-stream");
-    request.upload.onprogress = (event) => onProgress(event.total > 0 ? event.loaded / event.total : 0);
-    request.onload = () => {
-      const answer = JSON.parse(request.responseText || "{}") as { rows: Rows; found?: string };
-      if (request.status === 200) resolve(answer.rows);
-      else reject(new Trouble(sayWords(answer)));
-    };
-    request.onerror = () =>
-      reject(new Trouble("The program did not take it to the end. Nothing partial is kept; try again."));
-    request.send(file);
-  });
+interface FolderListed {
+  rows: Rows;
+  listed: number;
+  known: number;
+  elsewhere: number;
+  found: { from: string; to: string }[];
+  second: number;
+  ignored: number;
+  unreadable: { path: string; why: string }[];
+  stoppedAt: "depth" | "entries" | null;
+}
+
+function ListFolder({ sitting, onSaid }: { sitting: Sitting; onSaid: (words: string | null) => void }) {
+  const session = useSession();
+  const { ask } = useIndex();
+  const [folder, setFolder] = useState("");
+  const [busy, setBusy] = useState(false);
+  const id = useId();
+  const list = async () => {
+    onSaid(null);
+    setBusy(true);
+    try {
+      const place = { build: sitting.buildId, sitting: sitting.id, folder };
+      const listed = await send<FolderListed>("/media/folders", place);
+      session.take(listed.rows);
+      onSaid(sayListed(listed));
+      setFolder("");
+      ask();
+    } catch (error) {
+      onSaid(error instanceof Trouble ? error.message : "The folder could not be listed.");
+    }
+    setBusy(false);
+  };
+  return (
+    <form
+      onSubmit={(event) => {
+        event.preventDefault();
+        void list();
+      }}
+    >
+      <label htmlFor={id}>Or a folder where films lie; they stay there, untouched</label>
+      <div style={{ display: "flex", gap: 10 }}>
+        <input id={id} value={folder} required onChange={(event) => setFolder(event.target.value)} />
+        <button type="submit" disabled={busy} style={{ whiteSpace: "nowrap" }}>
+          List it
+        </button>
+      </div>
+    </form>
+  );
+}
+
+function sayListed(listed: FolderListed): string {
+  const { found, second, elsewhere, unreadable, stoppedAt } = listed;
+  const moved = found.slice(0, 5).map(({ from, to }) => (from === to ? from : `${from}, now ${to}`));
+  return [
+    `${listed.listed} listed where they lie; ${listed.known} were known already; ${listed.ignored} other files left alone.`,
+    found.length > 0 &&
+      `Found again: ${moved.join("; ")}${found.length > 5 ? `; and ${found.length - 5} more` : ""}.`,
+    second > 0 && `${second} are a second way to a film that is known.`,
+    elsewhere > 0 && `${elsewhere} of the known ones belong to other builds.`,
+    unreadable.length > 0 &&
+      `${unreadable.length} could not be read: ${unreadable[0]?.path} (${unreadable[0]?.why}).`,
+    stoppedAt === "depth" && "Folders that lie more than twelve deep were left out: list them by themselves.",
+    stoppedAt === "entries" && "The folder holds more than 100,000 files: list its folders by themselves.",
+  ]
+    .filter(Boolean)
+    .join(" ");
+}
+
+/** A file that is arriving can go on later, but its page should not be closed by mistake. */
+function useWarnBeforeLeaving(going: boolean): void {
+  useEffect(() => {
+    if (!going) return;
+    const warn = (event: BeforeUnloadEvent) => event.preventDefault();
+    window.addEventListener("beforeunload", warn);
+    return () => window.removeEventListener("beforeunload", warn);
+  }, [going]);
 }

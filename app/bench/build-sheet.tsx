@@ -1,10 +1,9 @@
 "use client";
 import Link from "next/link";
 import { useId, useState } from "react";
-import { newSitting, present, type Recording, type Sitting, sittingsInOrder } from "#lib/build/index.ts";
+import { newSitting, present, type Sitting, sittingsInOrder } from "#lib/build/index.ts";
 import { stages } from "#lib/mark/index.ts";
-import { publishedLink } from "#lib/procedure/index.ts";
-import { sayMoment, sayWallDate } from "#lib/time/index.ts";
+import { sayWallDate } from "#lib/time/index.ts";
 import { Conflicts } from "../log/conflicts.tsx";
 import { Saved } from "../log/keys-panel.tsx";
 import { useTyped } from "../log/typed.tsx";
@@ -12,7 +11,8 @@ import { send, Trouble } from "../parts/send.ts";
 import { BuildTitleBlock } from "../parts/title-block.tsx";
 import { useDerived, useSession, useSessionView } from "../session/provider.tsx";
 import { BringIn } from "./bring-in.tsx";
-import { CopyThatPlays } from "./copy-that-plays.tsx";
+import { IndexLine, RecordingsIndex } from "./recordings/index-state.tsx";
+import { RecordingsOf } from "./recordings/of-sitting.tsx";
 
 /** A build: what it is, its sittings with their recordings, and how it leaves the workshop. */
 export function BuildSheet() {
@@ -44,9 +44,12 @@ export function BuildSheet() {
         <h1>{build.title}</h1>
         <Conflicts />
         <OpenItems />
-        {sittings.map((sitting) => (
-          <SittingBlock key={sitting.id} sitting={sitting} />
-        ))}
+        <RecordingsIndex>
+          <IndexLine />
+          {sittings.map((sitting) => (
+            <SittingBlock key={sitting.id} sitting={sitting} />
+          ))}
+        </RecordingsIndex>
         <div style={{ marginTop: 22 }}>
           <button type="button" onClick={addSitting}>
             Another sitting
@@ -100,7 +103,6 @@ function OpenItems() {
 function SittingBlock({ sitting }: { sitting: Sitting }) {
   const session = useSession();
   const { document } = useSessionView();
-  const recordings = present(document.recordings).filter((one) => one.sittingId === sitting.id);
   const marks = present(document.marks).filter((one) => one.sittingId === sitting.id);
   const log = `/builds/${document.build.id}/sittings/${sitting.id}`;
   const id = useId();
@@ -134,11 +136,7 @@ function SittingBlock({ sitting }: { sitting: Sitting }) {
           </span>
         </div>
       </div>
-      <ul className="lines" style={{ marginTop: 10 }}>
-        {recordings.map((recording) => (
-          <RecordingLine key={recording.id} recording={recording} log={log} />
-        ))}
-      </ul>
+      <RecordingsOf sitting={sitting} log={log} />
       <BringIn sitting={sitting} />
     </section>
   );
@@ -155,69 +153,6 @@ function SittingTitle({ sitting }: { sitting: Sitting }) {
       <label htmlFor={id}>Sitting</label>
       <input id={id} value={text} onChange={(event) => change(event.target.value)} onBlur={flush} />
     </div>
-  );
-}
-
-function RecordingLine({ recording, log }: { recording: Recording; log: string }) {
-  const { probe, trouble } = recording;
-  return (
-    <li>
-      <span className="grow">
-        {probe?.playable ? (
-          <Link href={`${log}?recording=${recording.id}`}>{recording.name}</Link>
-        ) : (
-          recording.name
-        )}
-        {trouble && (
-          <span className="finding" style={{ display: "block" }}>
-            {trouble.found} {trouble.expected} {trouble.todo}
-          </span>
-        )}
-        {probe && !probe.playable && <CopyThatPlays recording={recording} />}
-        {!probe && !trouble && <span className="soft"> is being looked at…</span>}
-      </span>
-      {probe && (
-        <span className="soft small num">
-          {sayMoment(probe.duration)} · {probe.width} × {probe.height} · {probe.frameCount} frames
-        </span>
-      )}
-      <PublishedAt recording={recording} />
-    </li>
-  );
-}
-
-/** Where the uncut recording is published, so that print can carry the way to each second of it. */
-function PublishedAt({ recording }: { recording: Recording }) {
-  const session = useSession();
-  const id = useId();
-  const { text, change, flush } = useTyped(recording.publishedAt, (publishedAt) =>
-    session.change("Address of a recording", [
-      {
-        table: "recording",
-        row: { ...(session.row("recording", recording.id) as unknown as Recording), publishedAt },
-      },
-    ]),
-  );
-  const wrong = text.trim() !== "" && publishedLink(text, 0) === null;
-  return (
-    <span style={{ flex: "1 1 100%" }}>
-      <label htmlFor={id}>
-        Address of this film uncut, if it is published, with {"{seconds}"} where the second goes
-      </label>
-      <input
-        id={id}
-        value={text}
-        placeholder="https://video.example.org/film?t={seconds}"
-        onChange={(event) => change(event.target.value)}
-        onBlur={flush}
-      />
-      {wrong && (
-        <span className="finding" style={{ display: "block" }}>
-          This is not an address that begins with https:// and has {"{seconds}"} in it; nothing is printed for
-          it.
-        </span>
-      )}
-    </span>
   );
 }
 

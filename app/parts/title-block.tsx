@@ -35,6 +35,7 @@ export function BuildTitleBlock() {
       href: `${home}/procedure#findings`,
     },
     { field: "Workshop", value: "Keys and settings", href: "/settings" },
+    { field: "Workshop", value: "Keep it", href: "/keep" },
   ];
   return <TitleBlock cells={cells} />;
 }

@@ -20,6 +20,7 @@ export default async function Page() {
         cells={[
           { field: "Book", value: "Machines", href: "/" },
           { field: "Workshop", value: "Keys and settings", href: "/settings" },
+          { field: "Workshop", value: "Keep it", href: "/keep" },
         ]}
       />
     </>

@@ -6,6 +6,7 @@ import { MigrationError, theWorkshop } from "#lib/store/index.ts";
 import { answer } from "./doors/answer.ts";
 import { contentPolicy, turnAway } from "./doors/guard.ts";
 import { doors } from "./doors/index.ts";
+import { finishArrived, indexingOf } from "./indexing/index.ts";
 
 export interface Serving {
   address: string;
@@ -21,7 +22,9 @@ export interface Serving {
 export async function serve(options: { root: string; port: number; dev?: boolean }): Promise<Serving> {
   const { root, dev = false } = options;
   const opened = theWorkshop();
+  const indexing = indexingOf(opened);
   void sweepUnfinished(opened.workshop.recordings);
+  void finishArrived(opened).then(() => indexing.wake());
   const { default: next } = await import("next");
   const pages = next({ dev, dir: root });
   await pages.prepare();
@@ -34,11 +37,14 @@ export async function serve(options: { root: string; port: number; dev?: boolean
       answer(res, status, words);
       return;
     }
+    indexing.makeWay();
     res.setHeader("referrer-policy", "same-origin");
     res.setHeader("x-content-type-options", "nosniff");
     res.setHeader("cross-origin-resource-policy", "same-origin");
     if (await doors(opened, req, res, root)) return;
-    const policy = contentPolicy(randomBytes(16).toString("base64"), dev);
+    const policy = isScript(req.url)
+      ? workerPolicy(dev)
+      : contentPolicy(randomBytes(16).toString("base64"), dev);
     // The pages read their nonce from the request and put it on their scripts.
     req.headers["content-security-policy"] = policy;
     res.setHeader("content-security-policy", policy);
@@ -56,10 +62,24 @@ export async function serve(options: { root: string; port: number; dev?: boolean
     address: `http://127.0.0.1:${port}/`,
     close: async () => {
       server.closeAllConnections();
+      await indexing.stop();
       await new Promise((resolve) => server.close(resolve));
       await opened.client.$disconnect();
     },
   };
+}
+
+function isScript(url = ""): boolean {
+  return url.startsWith("/_next/static/");
+}
+
+/**
+ * What a script may do that runs beside the page, without its document. It means nothing for one that runs in the
+ * page. Hashing a film of many gigabytes takes WebAssembly, which the page itself may not run.
+ */
+function workerPolicy(dev: boolean): string {
+  const scripts = `'self' 'wasm-unsafe-eval'${dev ? " 'unsafe-eval'" : ""}`;
+  return `default-src 'none'; script-src ${scripts}; connect-src 'self'`;
 }
 
 export { MigrationError };

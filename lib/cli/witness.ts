@@ -1,75 +1,46 @@
-import { parseArgs } from "node:util";
-import { open, sayCount } from "#lib/finding/index.ts";
 import { FolderError } from "#lib/folder/index.ts";
-import { stepsOf } from "#lib/procedure/index.ts";
-import { compileFolder } from "./compile-folder.ts";
+import { MediaError } from "#lib/media/index.ts";
+import { MigrationError, Refused } from "#lib/store/index.ts";
+import { commands } from "./commands/index.ts";
+import { DONE, UNREADABLE, UsageError } from "./commands/usage.ts";
 
-/** Exit codes: done; input that cannot be read; a `wrong` that nobody has answered. */
-const DONE = 0;
-const UNREADABLE = 2;
-const WRONG = 3;
+const USAGE = commands.map((command) => command.usage).join("\n\n");
 
-const USAGE = `witness compile BUILD_FOLDER --out DIR [--paper a4|letter] [--date YYYY-MM-DD]
-  Writes procedure.pdf, procedure.html, procedure.md with its stills, parts.csv and findings.json to DIR.
-  Exit code 0: done. 2: the input cannot be read. 3: a finding of severity wrong is unanswered.`;
-
-/** Why a command line cannot be followed. */
-class UsageError extends Error {}
-
-async function main(args: string[]): Promise<number> {
-  const [command, ...rest] = args;
-  if (command === "compile") return compileCommand(rest);
-  if (command === undefined || command === "help" || command === "--help") {
+async function main([name, ...rest]: string[]): Promise<number> {
+  if (name === undefined || name === "help" || name === "--help") {
     console.log(USAGE);
-    return command === undefined ? UNREADABLE : DONE;
+    return name === undefined ? UNREADABLE : DONE;
   }
-  throw new UsageError(`There is no command “${command}”.`);
+  const command = commands.find((one) => one.name === name);
+  if (!command) throw new UsageError(`There is no command “${name}”.`);
+  return command.run(rest);
 }
 
-async function compileCommand(args: string[]): Promise<number> {
-  const { values, positionals } = readArgs(args);
-  const [folder] = positionals;
-  if (folder === undefined || positionals.length !== 1)
-    throw new UsageError("One build folder was expected.");
-  if (values.out === undefined) throw new UsageError("Where to write was expected: --out DIR.");
-  if (values.paper !== "a4" && values.paper !== "letter") {
-    throw new UsageError(`The paper is a4 or letter, not “${values.paper}”.`);
+/** What went wrong, in the three parts of every message; null for a fault of the program's own. */
+function wordsOf(error: unknown): { found: string; expected: string; todo: string } | null {
+  if (error instanceof FolderError || error instanceof Refused || error instanceof MediaError) {
+    const { found, expected, todo } = error;
+    return { found, expected, todo };
   }
-  if (!/^\d{4}-\d\d-\d\d$/.test(values.date))
-    throw new UsageError(`The date is YYYY-MM-DD, not “${values.date}”.`);
-  const compiled = await compileFolder(folder, values.out, { paper: values.paper, printedOn: values.date });
-  const { procedure, findings } = compiled.checked;
-  console.log(`${procedure.title}: ${stepsOf(procedure).length} steps, ${procedure.parts.length} parts.`);
-  console.log(`Findings: ${sayCount(findings)}.`);
-  for (const one of open(findings)) console.log(`  ${one.severity}: ${one.found}`);
-  for (const loss of compiled.losses) console.log(`  not carried: ${loss}`);
-  console.log(`Wrote ${compiled.files.length} files to ${values.out}.`);
-  return compiled.wrong > 0 ? WRONG : DONE;
+  return error instanceof MigrationError ? { found: error.message, expected: "", todo: "" } : null;
 }
 
-function readArgs(args: string[]) {
-  try {
-    return parseArgs({
-      args,
-      allowPositionals: true,
-      options: {
-        out: { type: "string" },
-        paper: { type: "string", default: "a4" },
-        date: { type: "string", default: new Date().toISOString().slice(0, 10) },
-      },
-    });
-  } catch (error) {
-    throw new UsageError(error instanceof Error ? error.message : String(error));
-  }
-}
+// Who reads may stop reading (`witness … | head`): that is no fault.
+process.stdout.on("error", (error: NodeJS.ErrnoException) => {
+  if (error.code !== "EPIPE") throw error;
+  process.exit(process.exitCode ?? DONE);
+});
 
-main(process.argv.slice(2)).then(
+const args = process.argv.slice(2);
+main(args).then(
   (code) => {
     process.exitCode = code;
   },
   (error: unknown) => {
-    if (error instanceof UsageError) console.error(`${error.message}\n\n${USAGE}`);
-    else if (error instanceof FolderError) console.error(`${error.found}\n${error.expected}\n${error.todo}`);
+    const words = wordsOf(error);
+    if (words && args.includes("--json")) console.log(JSON.stringify(words));
+    else if (words) console.error(Object.values(words).filter(Boolean).join("\n"));
+    else if (error instanceof UsageError) console.error(`${error.message}\n\n${USAGE}`);
     else console.error(error);
     process.exitCode = UNREADABLE;
   },

@@ -124,8 +124,8 @@ export function pathIn(read: ReadFolder, id: string): string | null {
   return place === undefined ? null : path.join(read.folder, ...place.split("/"));
 }
 
-/** Whether a folder is there and empty, or not there. */
+/** Whether a folder is there and empty, or not there. What a writing left that was cut short does not count. */
 export async function isFree(folder: string): Promise<boolean> {
   const names = await fs.readdir(folder).catch(() => []);
-  return names.length === 0;
+  return names.every((name) => /^\.writing-[0-9a-f-]{36}$/.test(name));
 }

@@ -14,7 +14,8 @@ export interface Sources {
 
 /**
  * Writes a build as a folder of plain files that make sense without the program: `build.json`, `captions/`,
- * `stills/` and, where asked for, `recordings/`. The folder must be new or empty.
+ * `stills/` and, where asked for, `recordings/`. The folder must be new or empty. It grows under another name, and
+ * everything is on disk when this returns; cut short, there is no half file under its own name.
  *
  * @returns paths of the files written, in the folder.
  */
@@ -30,11 +31,26 @@ export async function writeFolder(
       todo: "Name another one; nothing there was changed.",
     });
   }
+  const there = await fs.stat(folder).catch(() => null);
+  const name = `.writing-${crypto.randomUUID()}`;
+  const growing = there ? path.join(folder, name) : path.join(path.dirname(folder), name);
+  try {
+    const written = await writeFiles(document, growing, sources);
+    if (there) await moveInto(growing, folder);
+    else await fs.rename(growing, folder);
+    return written;
+  } finally {
+    await fs.rm(growing, { recursive: true, force: true }).catch(() => undefined);
+  }
+}
+
+async function writeFiles(document: BuildDocument, folder: string, sources: Sources): Promise<string[]> {
   const files: Record<string, string> = {};
   const add = async (id: string, place: string, write: (to: string) => Promise<void>) => {
     const to = path.join(folder, ...place.split("/"));
     await fs.mkdir(path.dirname(to), { recursive: true });
     await write(to);
+    await sync(to);
     files[id] = place;
   };
   for (const still of present(document.stills)) {
@@ -53,7 +69,21 @@ export async function writeFolder(
   const json = `${JSON.stringify(toFolder(document, files), null, 2)}\n`;
   await fs.mkdir(folder, { recursive: true });
   await fs.writeFile(path.join(folder, "build.json"), json);
+  await sync(path.join(folder, "build.json"));
   return ["build.json", ...Object.values(files)];
+}
+
+/** Moves what was written into a folder that is there already; build.json, which makes it a build folder, last. */
+async function moveInto(growing: string, folder: string): Promise<void> {
+  const names = (await fs.readdir(growing)).filter((name) => name !== "build.json");
+  for (const name of [...names, "build.json"]) {
+    await fs.rename(path.join(growing, name), path.join(folder, name));
+  }
+}
+
+async function sync(file: string): Promise<void> {
+  const handle = await fs.open(file, "r+");
+  await handle.sync().finally(() => handle.close());
 }
 
 /** A name for a file on any system, which no other file of the folder has. */

@@ -7,8 +7,24 @@
 export { diskName } from "./disk-name.ts";
 export { type FfmpegStill, type FfmpegStillOptions, stillWithFfmpeg } from "./ffmpeg-still.ts";
 export { type Ffmpeg, findFfmpeg } from "./find-ffmpeg.ts";
+export { beginAlike, fingerprint } from "./fingerprint.ts";
 export { decodeFrames, encodeFrames } from "./frames-bytes.ts";
 export { readFramesFile, writeFramesFile } from "./frames-file.ts";
+export { type FileHash, type HashOptions, hashFile } from "./hash-file.ts";
+export {
+  type ArrivedFile,
+  findSettled,
+  forgetIncoming,
+  type Incoming,
+  idsOfIncoming,
+  incomingFolder,
+  incomingId,
+  listIncoming,
+  makeIncomingFolder,
+  readIncoming,
+  readTold,
+  settleIncoming,
+} from "./incoming.ts";
 export { type FolderListing, type ListedFile, listFolder, recordingEndings } from "./list-folder.ts";
 export { mediaType } from "./media-type.ts";
 export { checkRelativePath, type OpenedFile, openInside, type PlaceTroubleKind } from "./place.ts";
@@ -28,6 +44,8 @@ export {
   receiveFile,
   sweepUnfinished,
 } from "./receive.ts";
+export { type Disk, type KnownFile, type Recognised, recognise } from "./recognise.ts";
 export { type ServedFile, serveFile } from "./serve.ts";
 export { type BakedPicture, bakePicture, mostPixels } from "./stills.ts";
 export { errorCode, MediaError, sayBytes, sayTrouble, type Trouble } from "./trouble.ts";
+export { type Away, type AwayKind, type SeenFile, whyAway } from "./whereabouts.ts";

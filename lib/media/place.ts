@@ -1,7 +1,8 @@
 import type { BigIntStats } from "node:fs";
 import { constants } from "node:fs";
-import { type FileHandle, open, realpath, stat } from "node:fs/promises";
+import { type FileHandle, realpath, stat } from "node:fs/promises";
 import { join, sep } from "node:path";
+import { openQuietly } from "./open-quietly.ts";
 import { errorCode, MediaError } from "./trouble.ts";
 
 /** A regular file inside a root folder, opened for reading. Whoever asked for it closes `handle`. */
@@ -77,7 +78,7 @@ function isSame(one: BigIntStats, other: BigIntStats): boolean {
 
 async function openOnly(path: string, asked: string): Promise<FileHandle> {
   try {
-    return await open(path, constants.O_RDONLY | noFollow | noWait);
+    return await openQuietly(path, noFollow | noWait);
   } catch (error) {
     const code = errorCode(error);
     if (code === "ELOOP" || code === "EMLINK") throw placeError("outside", `${quote(asked)} is a link.`);

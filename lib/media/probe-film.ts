@@ -1,7 +1,7 @@
-import { closeSync, fstatSync, openSync, readSync } from "node:fs";
+import { closeSync, fstatSync, readSync } from "node:fs";
 import {
+  CustomSource,
   EncodedPacketSink,
-  FilePathSource,
   Input,
   type InputVideoTrack,
   MATROSKA,
@@ -14,6 +14,7 @@ import {
 import { readFrameTable } from "./frame-table.ts";
 import { readMatroskaLayout } from "./layout-matroska.ts";
 import { readMp4Layout } from "./layout-mp4.ts";
+import { openQuietlySync } from "./open-quietly.ts";
 import {
   type Film,
   type NoFilm,
@@ -46,14 +47,29 @@ export async function probeFilm(path: string, alive: () => void): Promise<ProbeR
   if ("ok" in look) return look;
   alive();
   if (look.needs !== null && look.needs > look.size) return cutShort(look.size, look.needs);
-  const input = new Input({ source: new FilePathSource(path), formats });
+  const fd = openQuietlySync(path);
+  const input = new Input({ source: sourceOf(fd), formats });
   try {
     return await readFilm(input, look, alive);
   } catch (error) {
     return unreadable(look, error);
   } finally {
     input.dispose();
+    closeSync(fd);
   }
+}
+
+/** The bytes of an open file, for the reader. */
+function sourceOf(fd: number): CustomSource {
+  return new CustomSource({
+    getSize: () => fstatSync(fd).size,
+    read: (start, end) => {
+      const bytes = new Uint8Array(end - start);
+      readSync(fd, bytes, 0, bytes.length, start);
+      return bytes;
+    },
+    prefetchProfile: "fileSystem",
+  });
 }
 
 interface Look {
@@ -66,7 +82,7 @@ interface Look {
 
 /** What the first bytes and the outermost layout say, before the reader is let loose. */
 function firstLook(path: string): Look | NoFilm {
-  const fd = openSync(path, "r");
+  const fd = openQuietlySync(path);
   try {
     const size = fstatSync(fd).size;
     if (size === 0) return empty;

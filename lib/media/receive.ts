@@ -1,6 +1,17 @@
 import { createHash, randomBytes } from "node:crypto";
 import { constants } from "node:fs";
-import { type FileHandle, link, mkdir, open, readdir, rename, rm, stat, unlink } from "node:fs/promises";
+import {
+  type FileHandle,
+  link,
+  lstat,
+  mkdir,
+  open,
+  readdir,
+  rename,
+  rm,
+  stat,
+  unlink,
+} from "node:fs/promises";
 import { basename, extname, join } from "node:path";
 import type { Readable } from "node:stream";
 import { diskName } from "./disk-name.ts";
@@ -99,13 +110,25 @@ async function writeWhole(handle: FileHandle, bytes: Buffer): Promise<void> {
   }
 }
 
-/** Gives the file its name. A link never replaces a file that is there already, which a renaming would. */
-async function settle(growing: string, folder: string, name: string): Promise<string> {
+/**
+ * Gives a file its name. A link never replaces a file that is there already, which a renaming would.
+ *
+ * @param before told of each name before it is tried
+ * @returns where the file lies now
+ */
+export async function settle(
+  growing: string,
+  folder: string,
+  name: string,
+  before: (name: string) => Promise<void> = async () => undefined,
+): Promise<string> {
   const ending = extname(name);
   const stem = name.slice(0, name.length - ending.length);
   for (let attempt = 1; attempt <= 1000; attempt++) {
     const path = join(folder, attempt === 1 ? name : `${stem} (${attempt})${ending}`);
     try {
+      if (await lstat(path).catch(() => null)) continue;
+      await before(basename(path));
       await link(growing, path);
       await unlink(growing);
       return path;
@@ -115,18 +138,23 @@ async function settle(growing: string, folder: string, name: string): Promise<st
   }
   // Cards and sticks (FAT, exFAT) know no links: a name nobody else can have.
   const path = join(folder, `${stem} ${randomBytes(8).toString("hex")}${ending}`);
+  await before(basename(path));
   await rename(growing, path);
   return path;
 }
 
 /** Makes the new name itself survive a power cut. Windows cannot open a folder, and needs no such step. */
-async function syncFolder(folder: string): Promise<void> {
+export async function syncFolder(folder: string): Promise<void> {
   const handle = await open(folder, constants.O_RDONLY).catch(() => null);
   await handle?.sync().catch(() => undefined);
   await handle?.close();
 }
 
-function receiveError(error: unknown, bytes: number, expectedBytes?: number): MediaError<ReceiveTroubleKind> {
+export function receiveError(
+  error: unknown,
+  bytes: number,
+  expectedBytes?: number,
+): MediaError<ReceiveTroubleKind> {
   const code = errorCode(error);
   const expected =
     expectedBytes === undefined

@@ -13,9 +13,32 @@ export {
 } from "./command.ts";
 export { type HistoryLine, history, stacks, stacksOf, step } from "./history.ts";
 export { type ImportChoice, type Imported, importBuild, withNewIds } from "./import-build.ts";
+export { type LastBackup, readLastBackup } from "./last-backup.ts";
+export { foldRecording, type Listed, listRecordings } from "./listing.ts";
 export { listMachines, loadBuild, type MachineLine } from "./load.ts";
 export { type OpenWorkshop, openWorkshop, theWorkshop } from "./open.ts";
-export { addPlace, type KnownPlace, knownPaths, placesOf, rootFor } from "./places.ts";
+export {
+  addPlace,
+  type KnownPlace,
+  type NewPlace,
+  type OriginalPlace,
+  originals,
+  placesOf,
+  placesOfBuild,
+  renewPlace,
+  rootFor,
+} from "./places.ts";
+export {
+  type IndexCounts,
+  indexCounts,
+  noteRecording,
+  type RecordingsNow,
+  readRecording,
+  recordingsSince,
+  sameBytes,
+  type Waiting,
+  waiting,
+} from "./recordings.ts";
 export { type Found, findMarks, rebuildSearch } from "./search.ts";
 export { readSettings, type Settings, settings, usualSettings, writeSettings } from "./settings.ts";
 export { MigrationError } from "./sqlite/migrate.ts";

@@ -21,8 +21,8 @@ export async function indexMarks(tx: Client, rows: readonly Row[]): Promise<void
   }
 }
 
-/** Everything a person wrote in a mark, on one line. */
-function searchWords(mark: Mark): string {
+/** Everything a person wrote in a mark, on one line: what the search table holds of it. */
+export function searchWords(mark: Mark): string {
   return kindOf(mark.kind)
     .fields.map((field) => {
       const value = mark.fields[field.name];

@@ -6,12 +6,15 @@
  * (HTMLMediaElement.currentTime), a sitting's, a cut's, or the wall's. `docs/time.md` says how
  * recording time relates to the time stamps inside a file.
  */
+export {
+  type ClockDoubt,
+  type ClockFromMoments,
+  clockFromMoments,
+  type MomentPair,
+  plausibleRate,
+} from "./clock-from-moments.ts";
 export { type Frames, frameAt, intervalOf, middleOf } from "./frames.ts";
-export { sayMoment, sayWallDate, timecode } from "./say.ts";
+export { gapsBetween } from "./gaps.ts";
+export { readTimecode, sayMoment, sayWallDate, sayWallSpan, sayWallTime, timecode } from "./say.ts";
 export { type ClockSetting, toRecordingTime, toSittingTime } from "./sitting.ts";
-
-/** A half-open stretch of one clock, in seconds: `start <= t < end`. */
-export interface Span {
-  start: number;
-  end: number;
-}
+export type { Span } from "./span.ts";

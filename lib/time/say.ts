@@ -27,3 +27,37 @@ export function sayWallDate(iso: string): string {
     "January February March April May June July August September October November December".split(" ");
   return `${date.getUTCDate()} ${months[date.getUTCMonth()]} ${date.getUTCFullYear()}`;
 }
+
+/**
+ * Reads a moment as it is written here, in seconds: "1:02:03.4", "14:08", "72.5" (seconds), with a point or a comma.
+ * Null when it is none; minutes and seconds after another part are below 60.
+ */
+export function readTimecode(text: string): number | null {
+  const parts = /^(−|-)?(?:(?:(\d{1,4}):)?(\d{1,4}):)?(\d{1,6}(?:[.,]\d{1,6})?)$/.exec(text.trim());
+  if (!parts) return null;
+  const [, sign, hours, minutes, seconds = ""] = parts;
+  const secs = Number(seconds.replace(",", "."));
+  if (minutes !== undefined && secs >= 60) return null;
+  if (hours !== undefined && Number(minutes) >= 60) return null;
+  const whole = Number(hours ?? 0) * 3600 + Number(minutes ?? 0) * 60 + secs;
+  return sign && whole !== 0 ? -whole : whole;
+}
+
+/**
+ * A wall-clock time as hours and minutes: "14:02".
+ *
+ * @param at milliseconds since 1970
+ * @param timeZone of the IANA's names; UTC unless told
+ */
+export function sayWallTime(at: number, timeZone = "UTC"): string {
+  const form = { hour: "2-digit", minute: "2-digit", hourCycle: "h23", timeZone } as const;
+  return new Intl.DateTimeFormat("en-GB", form).format(at);
+}
+
+/** A stretch of the wall clock: "14:02 to 14:31", with the days where it goes past midnight. */
+export function sayWallSpan(from: number, to: number, timeZone = "UTC"): string {
+  const day = new Intl.DateTimeFormat("en-GB", { day: "numeric", month: "long", timeZone });
+  const [first, last] = [day.format(from), day.format(to)];
+  const [begin, end] = [sayWallTime(from, timeZone), sayWallTime(to, timeZone)];
+  return first === last ? `${begin} to ${end}` : `${first} ${begin} to ${last} ${end}`;
+}

@@ -59,6 +59,7 @@ export default async function Page({ params }: { params: Promise<{ machine: stri
           { field: "Machine", value: machine.name, href: `/machines/${machine.id}` },
           { field: "Book", value: "Machines", href: "/" },
           { field: "Workshop", value: "Keys and settings", href: "/settings" },
+          { field: "Workshop", value: "Keep it", href: "/keep" },
         ]}
       />
     </>

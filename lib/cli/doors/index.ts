@@ -3,9 +3,19 @@ import type { OpenWorkshop } from "#lib/store/index.ts";
 import { answer, answerError } from "./answer.ts";
 import { copyDoor } from "./copies.ts";
 import { foldersDoor } from "./folders.ts";
+import { indexDoor } from "./indexing.ts";
+import { keepDoor } from "./keep.ts";
 import { printDoor } from "./print.ts";
-import { bringIn, listInPlace, serveFrames, serveRecording } from "./recordings.ts";
+import {
+  bringIn,
+  listFolderInPlace,
+  serveFrames,
+  serveRecording,
+  takeNamedFile,
+  tellWhereabouts,
+} from "./recordings.ts";
 import { serveStill, takePicture } from "./stills.ts";
+import { uploadsDoor } from "./uploads.ts";
 
 /**
  * Answers what has to do with files of recordings and pictures, in front of the pages; false for anything else.
@@ -22,6 +32,7 @@ export async function doors(
   try {
     if (door === "media") await media(opened, req, res, { kind, id, rest, query: url.searchParams });
     else if (door === "folders") await foldersDoor(opened, req, res, root);
+    else if (door === "keep" && kind !== "") await keepDoor(opened, req, res, { kind, root });
     else if (door === "print") await printDoor(opened, req, res);
     else return false;
   } catch (error) {
@@ -39,10 +50,14 @@ async function media(
   const { kind, id, rest, query } = asked;
   const post = req.method === "POST";
   if (kind === "recordings" && id === "" && post) return bringIn(opened, req, res, query);
-  if (kind === "folders" && id === "" && post) return listInPlace(opened, req, res);
+  if (kind === "folders" && id === "" && post) return listFolderInPlace(opened, req, res);
+  if (kind === "uploads") return uploadsDoor(opened, req, res, { id, rest, query });
+  if (kind === "index" && id === "") return indexDoor(opened, req, res, query);
   if (kind === "stills" && id === "" && post) return takePicture(opened, req, res);
   if (kind === "recordings" && id !== "" && rest === "") return serveRecording(opened, req, res, id);
   if (kind === "recordings" && rest === "frames") return serveFrames(opened, req, res, id);
+  if (kind === "recordings" && rest === "whereabouts") return tellWhereabouts(opened, res, id);
+  if (kind === "recordings" && rest === "file" && post) return takeNamedFile(opened, req, res, id);
   if (kind === "recordings" && rest === "copy") return copyDoor(opened, req, res, id);
   if (kind === "stills" && id !== "") return serveStill(opened, req, res, id);
   answer(res, 404, { found: `Nothing is kept at ${req.url?.slice(0, 200)}.`, expected: "", todo: "" });

@@ -17,6 +17,26 @@ PRAGMA temp_store = MEMORY; PRAGMA journal_size_limit = 67108864;`;
 /** How long a write waits for another process's transaction, in milliseconds. */
 const BUSY_TIMEOUT = 5000;
 
+/**
+ * How long a transaction asks again for its turn, in milliseconds. SQLite hands out turns in no order, so that a
+ * process which writes without a pause can keep another waiting longer than one timeout. Nothing has been written
+ * when a turn is refused.
+ */
+const PATIENCE = 25_000;
+
+/** Begins a transaction, asking again while another process has its turn. */
+async function beginPatiently(begin: () => Promise<void>): Promise<void> {
+  for (const until = Date.now() + PATIENCE; ; ) {
+    try {
+      return await begin();
+    } catch (error) {
+      const { kind } = (error as { cause?: { kind?: string } }).cause ?? {};
+      if (kind !== "SocketTimeout" || Date.now() > until) throw error;
+      await new Promise((resolve) => setTimeout(resolve, 5 + Math.random() * 45));
+    }
+  }
+}
+
 /** One at a time, in the order of asking. */
 class Lock {
   #tail: Promise<void> = Promise.resolve();
@@ -69,7 +89,7 @@ class OwnedConnection implements SqlDriverAdapter {
       await inner.executeRaw({ sql, args: [], argTypes: [] });
     };
     try {
-      await run("BEGIN IMMEDIATE");
+      await beginPatiently(() => run("BEGIN IMMEDIATE"));
     } catch (error) {
       release();
       throw error;

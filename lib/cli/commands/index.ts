@@ -1,0 +1,15 @@
+/** The commands of the command line, in the order of its help. */
+import { auditCommand } from "./audit.ts";
+import { backupCommand } from "./backup.ts";
+import { compileCommand } from "./compile.ts";
+import { quantityCommand } from "./quantity.ts";
+import { restoreCommand } from "./restore.ts";
+import type { CliCommand } from "./usage.ts";
+
+export const commands: readonly CliCommand[] = [
+  compileCommand,
+  quantityCommand,
+  backupCommand,
+  restoreCommand,
+  auditCommand,
+];

@@ -1,0 +1,5 @@
+/** A half-open stretch of one clock, in seconds: `start <= t < end`. */
+export interface Span {
+  start: number;
+  end: number;
+}
