@@ -114,6 +114,7 @@ export default async function Page({ searchParams }: { searchParams: Promise<{ f
       <TitleBlock
         cells={[
           { field: "Book", value: "Machines", href: "/" },
+          { field: "Book", value: "Reference", href: "/reference" },
           { field: "Workshop", value: "Keys and settings", href: "/settings" },
           { field: "Workshop", value: "Keep it", href: "/keep" },
         ]}

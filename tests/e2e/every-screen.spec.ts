@@ -11,6 +11,8 @@ const screens = [
   ["procedure", "BUILD/procedure", ".procedure"],
   ["changes", "BUILD/changes", "main"],
   ["settings", "/settings", "main"],
+  ["keeping", "/keep", "main"],
+  ["reference", "/reference?q=1/4+BSF", "main"],
 ] as const;
 
 for (const [scheme, width, height] of [
