@@ -2,7 +2,12 @@ import { describe, expect, test } from "vitest";
 import { followsOn, gapsOf, newRecording, proposeClocks, type Recording } from "#lib/build/index.ts";
 
 /** A film of the sample sitting: its name, when it was begun, how long it runs in seconds. */
-function film(name: string, madeAt: string | null, duration: number, more: Partial<Recording> = {}): Recording {
+function film(
+  name: string,
+  madeAt: string | null,
+  duration: number,
+  more: Partial<Recording> = {},
+): Recording {
   const probe = {
     duration,
     frameCount: Math.round(duration * 25),
@@ -13,7 +18,16 @@ function film(name: string, madeAt: string | null, duration: number, more: Parti
     audioCodec: "aac",
     playable: true,
   };
-  return newRecording({ id: name, buildId: "b", sittingId: "s", name, madeAt, madeAtTrust: "Trust.", probe, ...more });
+  return newRecording({
+    id: name,
+    buildId: "b",
+    sittingId: "s",
+    name,
+    madeAt,
+    madeAtTrust: "Trust.",
+    probe,
+    ...more,
+  });
 }
 
 const on = (time: string) => `2026-05-03T${time}Z`;
@@ -63,9 +77,19 @@ describe("what was not filmed", () => {
   });
 
   test("is not claimed of films whose time nobody knows: they are counted", () => {
-    const films = [film("a.mp4", on("13:50:00"), 10), film("b.mp4", on("14:00:00"), 10), film("c.mp4", null, 60)];
-    expect(gapsOf(films)).toMatchObject({ unknown: 1, gaps: [{ start: wall("13:50:10"), end: wall("14:00:00") }] });
-    expect(gapsOf([film("a.mp4", null, 10), film("b.mp4", null, 10)])).toMatchObject({ gaps: [], unknown: 2 });
+    const films = [
+      film("a.mp4", on("13:50:00"), 10),
+      film("b.mp4", on("14:00:00"), 10),
+      film("c.mp4", null, 60),
+    ];
+    expect(gapsOf(films)).toMatchObject({
+      unknown: 1,
+      gaps: [{ start: wall("13:50:10"), end: wall("14:00:00") }],
+    });
+    expect(gapsOf([film("a.mp4", null, 10), film("b.mp4", null, 10)])).toMatchObject({
+      gaps: [],
+      unknown: 2,
+    });
     expect(gapsOf([])).toMatchObject({ gaps: [], unknown: 0 });
   });
 });
@@ -116,7 +140,9 @@ describe("proposed clocks", () => {
   test("what has been taken is not proposed again", () => {
     const films = [film("a.mp4", on("14:00:00"), 60), film("b.mp4", on("14:10:00"), 60)];
     const [proposal] = proposeClocks(films);
-    const taken = films.map((one) => (one.id === proposal?.recording ? { ...one, offset: proposal.offset } : one));
+    const taken = films.map((one) =>
+      one.id === proposal?.recording ? { ...one, offset: proposal.offset } : one,
+    );
     expect(proposeClocks(taken)).toEqual([]);
   });
 

@@ -60,7 +60,10 @@ describe("a clock from clear moments", () => {
 
   test("what cannot be a clock is not one", () => {
     expect(clockFromMoments([])).toEqual({ ok: false, why: "no-moment" });
-    expect(clockFromMoments([{ recording: Number.NaN, sitting: 1 }])).toEqual({ ok: false, why: "no-moment" });
+    expect(clockFromMoments([{ recording: Number.NaN, sitting: 1 }])).toEqual({
+      ok: false,
+      why: "no-moment",
+    });
     const twice = { recording: 10, sitting: 20 };
     expect(clockFromMoments([twice, twice])).toEqual({ ok: false, why: "same-moment" });
     const crossed = [
