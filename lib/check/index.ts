@@ -41,5 +41,6 @@ export function check(procedure: Procedure, document: BuildDocument): CheckedPro
   return { procedure, findings: worstFirst(withAnswers(found, present(document.answers))) };
 }
 
+export { checkEntry, type Entry, type EntryFinding, entryRules } from "./measurement/index.ts";
 export type { Example, Rule, Sketch, View } from "./rule.ts";
 export { drawSketch } from "./sketch.ts";

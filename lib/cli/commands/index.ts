@@ -1,6 +1,7 @@
 /** The commands of the command line, in the order of its help. */
 import { auditCommand } from "./audit.ts";
 import { backupCommand } from "./backup.ts";
+import { checkCommand } from "./check.ts";
 import { compileCommand } from "./compile.ts";
 import { quantityCommand } from "./quantity.ts";
 import { restoreCommand } from "./restore.ts";
@@ -8,6 +9,7 @@ import type { CliCommand } from "./usage.ts";
 
 export const commands: readonly CliCommand[] = [
   compileCommand,
+  checkCommand,
   quantityCommand,
   backupCommand,
   restoreCommand,

@@ -1,0 +1,62 @@
+import type { Entry, EntryFinding } from "./entry.ts";
+import type { EntryRule } from "./rule.ts";
+import { againstRelated } from "./rules/against-related.ts";
+import { againstSpec } from "./rules/against-spec.ts";
+import { belowNought } from "./rules/below-nought.ts";
+import { contradiction } from "./rules/contradiction.ts";
+import { electrics } from "./rules/electrics.ts";
+import { engine } from "./rules/engine.ts";
+import { gears } from "./rules/gears.ts";
+import { instrument } from "./rules/instrument.ts";
+import { mixes } from "./rules/mixes.ts";
+import { order } from "./rules/order.ts";
+import { pairFit } from "./rules/pair-fit.ts";
+import { shrink } from "./rules/shrink.ts";
+import { spanner } from "./rules/spanner.ts";
+import { sums } from "./rules/sums.ts";
+import { swappedRange } from "./rules/swapped-range.ts";
+import { threads } from "./rules/threads.ts";
+import { torque } from "./rules/torque.ts";
+import { unitsDisagreeInEntry } from "./rules/units-disagree.ts";
+import { usual } from "./rules/usual.ts";
+import { sightOf } from "./sight.ts";
+
+/** Every rule about measured values, in the order in which they speak. */
+export const entryRules: readonly EntryRule[] = [
+  // the figures themselves
+  unitsDisagreeInEntry,
+  swappedRange,
+  belowNought,
+  sums,
+  order,
+  // what is said beside them
+  againstSpec,
+  againstRelated,
+  contradiction,
+  instrument,
+  // fasteners and fits
+  threads,
+  torque,
+  spanner,
+  pairFit,
+  // what follows from what
+  gears,
+  electrics,
+  mixes,
+  engine,
+  shrink,
+  // guidance
+  usual,
+];
+
+/** What the rules say of one measured value. Pure: the same entry gives the same findings. */
+export function checkEntry(entry: Entry): EntryFinding[] {
+  const sight = sightOf(entry);
+  return entryRules.flatMap((rule) =>
+    rule.check(sight).map((remark) => ({ rule: rule.id, source: rule.source, ...remark })),
+  );
+}
+
+export { type Entry, type EntryContext, type EntryFinding, entry } from "./entry.ts";
+export type { EntryExample, EntryRule, Remark } from "./rule.ts";
+export { readOnce } from "./sight.ts";

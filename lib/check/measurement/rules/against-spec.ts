@@ -1,0 +1,270 @@
+import { near, sayIn, slipWords, stepOf } from "../figures.ts";
+import type { EntryRule, Remark } from "../rule.ts";
+import type { Fact, Sight } from "../sight.ts";
+import { decisionIn, growsWithWear, shrinksWithWear } from "../words.ts";
+
+/** A value outside what was specified: a slip, or a finding that was let pass. */
+export const againstSpec: EntryRule = {
+  id: "outside-limits",
+  title: "Outside its specification or limit",
+  explanation:
+    "A value outside its limits is a finding of the restorer's, and right if something is done about it: renewed, rejected, adjusted. One that was accepted, or about which nothing was decided, is asked about. If it is off by a factor of ten, of 25.4 or by a unit, a slip of the pen is likelier.",
+  source: "arithmetic: the value against the limits given with it",
+  check: (sight) => {
+    const { main } = sight;
+    if (!main || (/\b(?:as found|before|worn)\b/.test(sight.what) && decisionOf(sight) === "rejected"))
+      return [];
+    if (
+      main.dimension === "resistance" &&
+      /\b(?:black|brown|red|orange|yellow|violet|gr[ae]y)\b/i.test(sight.entry.context.spec ?? "")
+    )
+      return [];
+    const other = otherKind(sight, main);
+    if (other) return [other];
+    for (const limits of limitsOf(sight, main)) {
+      const remark = against(sight, main, limits);
+      if (remark) return [remark];
+    }
+    return [];
+  },
+  examples: [
+    {
+      says: "ten times the gap",
+      entry: { text: "4.0 mm", what: "contact gap", context: { spec: "0.35-0.45 mm" } },
+      finds: 1,
+    },
+    {
+      says: "mm for thou",
+      entry: { text: "8 mm", what: "tappet clearance", context: { spec: "8 thou" } },
+      finds: 1,
+    },
+    {
+      says: "over and accepted",
+      entry: { text: "0.012 in", what: "backlash", context: { spec: "0.005-0.010 in", verdict: "accepted" } },
+      finds: 1,
+    },
+    {
+      says: "over and renewed",
+      entry: {
+        text: "0.012 in",
+        what: "backlash",
+        context: { spec: "0.005-0.010 in", verdict: "bevels to be re-shimmed" },
+      },
+      finds: 0,
+    },
+    {
+      says: "within",
+      entry: { text: "0.38 mm", what: "contact gap", context: { spec: "0.35-0.45 mm" } },
+      finds: 0,
+    },
+    {
+      says: "near a nominal size",
+      entry: { text: "0.4985 in", what: "pin diameter", context: { spec: "1/2 in" } },
+      finds: 0,
+    },
+    {
+      says: "below the least",
+      entry: { text: "5 mm", what: "brush length", context: { spec: "min 7 mm", verdict: "refitted" } },
+      finds: 1,
+    },
+    {
+      says: "a wear limit is a most for a bore",
+      entry: {
+        text: "70.15 mm",
+        what: "cylinder bore",
+        context: { related: [{ what: "wear limit", text: "70.10 mm" }], verdict: "fit for further use" },
+      },
+      finds: 1,
+    },
+  ],
+};
+
+/** The figure of the specification, with a unit of another kind: 100 F for 100 µF. */
+function otherKind(sight: Sight, main: Fact): Remark | null {
+  const spec = sight.facts.filter((fact) => fact.from === "spec");
+  const [only] = spec;
+  if (!only || spec.some((fact) => fact.dimension === main.dimension)) return null;
+  if (
+    main.dimension === "mass" &&
+    only.dimension === "volume" &&
+    main.quantity.unit.startsWith("o") &&
+    main.si / (only.si * 1000) > 3
+  )
+    return {
+      severity: "doubtful",
+      found: `${main.raw}, where the specification is ${only.raw}.`,
+      expected: only.raw,
+      meant: `${main.quantity.value.number} ${only.quantity.unit}?`,
+    };
+  if (joined.some((pair) => pair.includes(main.dimension) && pair.includes(only.dimension))) return null;
+  const figure = main.quantity.value.number;
+  const same =
+    near(figure, only.quantity.value.number, 0.15) ||
+    (only.quantity.high !== undefined &&
+      figure >= only.quantity.value.number &&
+      figure <= only.quantity.high.number);
+  return same
+    ? {
+        severity: "doubtful",
+        found: `${main.raw}, where the specification is ${only.raw}: another kind of unit.`,
+        expected: `A figure in ${only.quantity.unit}.`,
+        meant: `${figure} ${only.quantity.unit}?`,
+      }
+    : null;
+}
+
+/** Kinds that people give for one another. */
+const joined = [
+  ["mass", "force", "volume"],
+  ["thread pitch", "length"],
+  ["angle", "length"],
+  ["number", "count", "ratio"],
+  ["rotational speed", "frequency"],
+  ["length", "number", "count"],
+];
+
+interface Given {
+  fact: Fact;
+  low: number | null;
+  high: number | null;
+  /** One figure without limits: values near it are in order. */
+  nominal: boolean;
+}
+
+const decisionOf = (sight: Sight) => decisionIn(`${sight.verdict} ${sight.remarks} ${wordsAfter(sight)}`);
+const wordsAfter = (sight: Sight) => sight.entry.text.toLowerCase().replace(/\bin\b/g, "");
+
+/** Related values that are limits of this one. */
+const limitName =
+  /\b(?:limits?|spec(?:ified|ification)?|max(?:imum)?|min(?:imum)?|allow(?:ed|able|ance)|permitted|permissible|tolerance|manual|handbook|book|maker'?s?|manufacturer'?s?|factory|nominal|should be|service limit|wear limit|data ?plate|on the plate|name ?plate|plate|catalogue|rated|rating|drawing|target|instruction (?:book|sheet)|workshop manual|published|data ?sheet|recommended|standard|correct|specification|design(?:ed)?|plate says|stamped|required|safe working)\b/;
+
+function* limitsOf(sight: Sight, main: Fact): Generator<Given> {
+  const candidates = sight.facts.filter(
+    (fact) =>
+      (fact.dimension === main.dimension && (fact.quantity.role ?? "") === (main.quantity.role ?? "")) ||
+      (fact.dimension === "pressure" && main.dimension === "pressure"),
+  );
+  for (const fact of candidates) {
+    const about =
+      fact.from === "spec" ||
+      fact.from === "limit" ||
+      (fact.from === "related" && limitName.test(fact.label) && sharesSubject(fact.name, sight));
+    if (about && !/\bnew\b|\bfor (?:a )?new\b|interval|wheel ?base/.test(fact.name)) yield given(sight, fact);
+  }
+}
+
+const limitNames = new RegExp(limitName.source, "g");
+
+/** A limit by a name of its own ("bore limit") must name what is measured; a bare "limit" always does. */
+function sharesSubject(name: string, { what, part, main }: Sight): boolean {
+  if (main?.dimension === "angle" || main?.dimension === "count") return true;
+  const rest = name
+    .replace(limitNames, "")
+    .replace(
+      /\b(?:the|for|of|wear|service|by|in|value|figure|says|from|'s|s|setting|range|is|as|upper|lower|working)\b|[^a-z ]/g,
+      " ",
+    )
+    .trim();
+  if (rest === "") return true;
+  return rest
+    .split(/\s+/)
+    .some(
+      (word) => word.length > 2 && `${what} ${part}`.includes(word.slice(0, Math.max(4, word.length - 2))),
+    );
+}
+
+function given({ what }: Sight, fact: Fact): Given {
+  const { label, quantity } = fact;
+  const place = `${label} ${fact.raw.toLowerCase()}`;
+  const single = quantity.qualifier === "exact" && !quantity.tolerance && !quantity.high;
+  const least =
+    /\b(?:min(?:imum)?|at least|not (?:less|under|below)|or more|and over|lowest|lower limit)\b/.test(place);
+  const most =
+    /\b(?:max(?:imum)?|at most|not (?:more|over|above|exceed)|up to|or less|no more|highest|upper limit|safe working|rated|permissible|allow(?:ed|able))\b/.test(
+      place,
+    );
+  if (single && least) return { fact, low: fact.si, high: null, nominal: false };
+  if (single && most) return { fact, low: null, high: fact.si, nominal: false };
+  if ((single && /\blimit\b/.test(place)) || (fact.from === "limit" && single)) {
+    const down = shrinksWithWear.test(what) && !growsWithWear.test(what);
+    return { fact, low: down ? fact.si : null, high: down ? null : fact.si, nominal: false };
+  }
+  return {
+    fact,
+    low: fact.low,
+    high: fact.high,
+    nominal: single || quantity.qualifier === "about" || quantity.tolerance?.kind === "class",
+  };
+}
+
+function against(sight: Sight, main: Fact, { fact, low, high, nominal }: Given): Remark | null {
+  const value = { low: main.low ?? main.si, high: main.high ?? main.si };
+  const slack = Math.min(stepOf(main), stepOf(fact)) * 0.5001 + 1e-12;
+  const tooHigh = high !== null && value.high > high + Math.min(slack, Math.abs(high) * 0.004 + 1e-15);
+  const tooLow = low !== null && value.low < low - Math.min(slack, Math.abs(low) * 0.004 + 1e-15);
+  if (!tooHigh && !tooLow) return null;
+  const bound = (tooHigh ? high : low) ?? 0;
+  const end = tooHigh ? value.high : value.low;
+  const decided = decisionOf(sight);
+  if (decided === "rejected") return null;
+  const found = `${main.raw}, where ${fact.from === "spec" ? "the specification" : fact.name || "the limit"} is ${fact.raw}.`;
+  const expected = sayLimits(low, high, main);
+  const ratio = bound === 0 ? Number.POSITIVE_INFINITY : end / bound;
+  const mid = low !== null && high !== null ? (low + high) / 2 : bound;
+  const sameFigure =
+    main.quantity.ucum !== fact.quantity.ucum &&
+    near(main.quantity.value.number, fact.quantity.value.number, 0.25) &&
+    main.dimension !== "temperature";
+  if (main.dimension === "temperature" && fact.quantity.role !== "difference")
+    return temperature(main, fact, { end, bound, nominal, found, expected, decided });
+  if (sameFigure && (ratio > 1.25 || ratio < 0.8))
+    return {
+      severity: "doubtful",
+      found,
+      expected,
+      meant: `${main.quantity.value.number} ${fact.quantity.unit}?`,
+    };
+  if (ratio >= 2.5 || ratio <= 0.4) {
+    const slip = mid > 0 && main.si > 0 ? slipWords(main.si, mid, main.dimension) : null;
+    return {
+      severity: "doubtful",
+      found,
+      expected,
+      meant: slip ? `${sayIn(mid, main.quantity, 3)}? ${slip}` : `${sayIn(mid, main.quantity, 3)}?`,
+    };
+  }
+  const share = bound === 0 ? 1 : Math.abs(end - bound) / Math.abs(bound);
+  if (nominal) {
+    const room = decided === "accepted" ? 0.3 : 0.45;
+    return share > room ? { severity: "doubtful", found, expected } : null;
+  }
+  if (decided === "accepted") return { severity: "wrong", found: `${found} It was accepted.`, expected };
+  return /\bas found\b|\bworn\b|\bbefore\b|\bwear\b/.test(sight.what) && !fact.quantity.high
+    ? null
+    : { severity: "doubtful", found, expected };
+}
+
+function temperature(
+  main: Fact,
+  fact: Fact,
+  is: { end: number; bound: number; nominal: boolean; found: string; expected: string; decided: string },
+): Remark | null {
+  const off = Math.abs(is.end - is.bound);
+  const sameFigure =
+    main.quantity.ucum !== fact.quantity.ucum &&
+    near(main.quantity.value.number, fact.quantity.value.number, 0.2);
+  if (is.nominal && off < (sameFigure ? 10 : 25)) return null;
+  const severity = is.decided === "accepted" && !is.nominal ? "wrong" : "doubtful";
+  return {
+    severity,
+    found: is.found,
+    expected: is.expected,
+    ...(sameFigure ? { meant: `${main.quantity.value.number} ${fact.quantity.unit}?` } : {}),
+  };
+}
+
+function sayLimits(low: number | null, high: number | null, { quantity }: Fact): string {
+  if (low === null) return `At most ${sayIn(high ?? 0, quantity)}.`;
+  if (high === null) return `At least ${sayIn(low, quantity)}.`;
+  return low === high ? `${sayIn(low, quantity)}.` : `${sayIn(low, quantity)} to ${sayIn(high, quantity)}.`;
+}

@@ -1,0 +1,491 @@
+import { near, plain, sayIn, stepOf } from "../figures.ts";
+import type { EntryRule, Remark } from "../rule.ts";
+import { type Fact, relatedFacts, type Sight } from "../sight.ts";
+
+/** Two things said of one thing that cannot both be true. */
+export const contradiction: EntryRule = {
+  id: "contradiction",
+  title: "Two statements that cannot both be true",
+  explanation:
+    "A sump that holds 1.8 litres and took 2.1 is not still low; a characteristic has one value at a time; what is called within its limit lies within it. One of the two statements is mistaken, or something else is wrong with the machine.",
+  source: "arithmetic",
+  check: (sight) =>
+    [
+      ...overfull(sight),
+      ...twice(sight),
+      ...circle(sight),
+      ...saidWithin(sight),
+      ...before(sight),
+      ...more(sight),
+      ...pressures(sight),
+      ...pieces(sight),
+      ...words(sight),
+    ].slice(0, 1),
+  examples: [
+    {
+      says: "more than it holds, and still low",
+      entry: {
+        text: "2.1 l",
+        what: "oil poured into the gearbox",
+        context: {
+          related: [
+            { what: "total capacity, dry", text: "1.8 l" },
+            { what: "level after filling", text: "below the plug" },
+          ],
+        },
+      },
+      finds: 1,
+    },
+    {
+      says: "less than it holds",
+      entry: {
+        text: "1.7 l",
+        what: "oil poured into the gearbox",
+        context: {
+          related: [
+            { what: "total capacity, dry", text: "1.8 l" },
+            { what: "level after filling", text: "at the plug" },
+          ],
+        },
+      },
+      finds: 0,
+    },
+    {
+      says: "a shaft does not grow by wear",
+      entry: {
+        text: "25.10 mm",
+        what: "journal diameter, worn",
+        context: { related: [{ what: "journal diameter, new", text: "25.00 mm" }] },
+      },
+      finds: 1,
+    },
+    {
+      says: "over the limit, and within",
+      entry: {
+        text: "0.05 mm",
+        what: "run-out",
+        context: { limit: "0.10 mm", verdict: "over the limit, to be trued" },
+      },
+      finds: 1,
+    },
+    {
+      says: "one thing, two values",
+      entry: {
+        text: "14 tpi",
+        what: "leadscrew pitch",
+        context: { related: [{ what: "leadscrew pitch, second entry", text: "8 tpi" }] },
+      },
+      finds: 1,
+    },
+  ],
+};
+
+function overfull(sight: Sight): Remark[] {
+  const { main, what } = sight;
+  if (!main || !["volume", "mass", "charge", "count"].includes(main.dimension)) return [];
+  const capacity = sight.facts.find(
+    (fact) =>
+      fact !== main &&
+      fact.dimension === main.dimension &&
+      /\b(?:capacity|holds?|volume of|total volume|full)\b/.test(fact.name) &&
+      !/\bswept|engine capacity\b/.test(fact.name),
+  );
+  if (
+    !capacity ||
+    !/\b(?:pour(?:ed)?|fill(?:ed)?|added|put in|drained|took|taken|refill|top(?:ped)?|charge|oil in|water in|used|inserted|in the|came out|run in|draw)/.test(
+      what,
+    )
+  )
+    return [];
+  if (main.si <= capacity.si * 1.06 + stepOf(main) * 0.5) return [];
+  return [
+    {
+      severity: /\b(?:below|low|under|not|still|short)\b/.test(sight.remarks) ? "wrong" : "doubtful",
+      found: `${main.raw}, and ${capacity.name} ${capacity.raw}${sight.remarks ? `; ${sight.remarks}` : ""}.`,
+      expected: `${capacity.raw} at the most.`,
+      meant: "a leak, a wrong capacity, or a slip?",
+    },
+  ];
+}
+
+const plainName = (name: string): string =>
+  name
+    .replace(/\b(?:the|a|of|measured|checked|again|repeated?|value|reading)\b/g, "")
+    .replace(/[^a-z0-9]+/g, " ")
+    .trim();
+
+/** The same words with another value. */
+function twice(sight: Sight): Remark[] {
+  const { main, what } = sight;
+  if (!main || sight.reading.kind === "product") return [];
+  for (const other of relatedFacts(sight)) {
+    const same = plainName(other.name) === plainName(what) || synonyms(other.name, sight);
+    if (
+      !same ||
+      other.dimension !== main.dimension ||
+      (other.quantity.role ?? "") !== (main.quantity.role ?? "") ||
+      other.quantity.qualifier !== "exact"
+    )
+      continue;
+    const counted =
+      main.dimension === "count" ||
+      (main.dimension === "number" && Number.isInteger(main.si) && Number.isInteger(other.si));
+    const room = counted ? 0 : Math.max(stepOf(main), stepOf(other)) * 1.5;
+    const share = counted ? 0 : main.dimension === "length" ? 0.004 : 0.06;
+    const kelvin = main.dimension === "temperature" ? 273.15 : 0;
+    if (Math.abs(main.si - other.si) <= Math.max(room, share * Math.abs(other.si - kelvin))) continue;
+    const stamped =
+      /\b(?:stamped|engraved|marked|label|plate|book|drawing|written|card|log|notebook|note)\b/.test(
+        other.name,
+      );
+    return [
+      {
+        severity: stamped ? "doubtful" : "wrong",
+        found: `${what}: ${main.raw}, and ${other.name}: ${other.raw}.`,
+        expected: "One value.",
+      },
+    ];
+  }
+  return [];
+}
+
+/** "Same dimension, second entry", "as written on the card": another record of the same characteristic. */
+const synonyms = (name: string, { what }: Sight): boolean =>
+  (/\b(?:same|second entry|elsewhere|other entry|entered (?:again|before|earlier|above)|also (?:given|entered|written|noted|recorded)|on (?:the )?(?:card|tag|label|log|sheet)|in (?:the )?(?:notes|log|notebook|same sheet)|earlier (?:note|entry)|sheet \d|page \d|later in the (?:log|notes|film)|spoken|in the (?:film|caption)s?)\b/.test(
+    name,
+  ) &&
+    !/\bother (?:side|end|cylinder)\b/.test(name)) ||
+  (/\b(?:again|repeated|stated|same|written|entered)\b/.test(name) &&
+    plainName(what)
+      .split(" ")
+      .every((word) => name.includes(word)));
+
+/** Diameter, radius and circumference; chord and diameter. */
+function circle(sight: Sight): Remark[] {
+  const { main, facts } = sight;
+  if (
+    main?.dimension !== "length" ||
+    !/\b(?:radius|circumference|round the|girth|throw|stroke|offset|eccentricity)\b/.test(
+      facts.map((fact) => fact.name).join(" "),
+    )
+  )
+    return [];
+  const find = (name: RegExp, not?: RegExp) =>
+    facts.find(
+      (fact) =>
+        fact.dimension === "length" && fact.from !== "limit" && name.test(fact.name) && !not?.test(fact.name),
+    );
+  const [diameter, radius, round] = [
+    find(/\bdia(?:meter)?\b/, /radius|circum/),
+    find(/\bradius\b|\bcrank throw\b/, /corner|fillet|nose|ball|edge|bend/),
+    find(/\bcircumference\b|\bround the\b|\bgirth\b/),
+  ];
+  if (round && diameter && diameter !== round && !near(round.si, Math.PI * diameter.si, 0.02))
+    return [
+      {
+        severity: "wrong",
+        found: `${round.name} ${round.raw}, ${diameter.name} ${diameter.raw}.`,
+        expected: `${sayIn(Math.PI * diameter.si, round.quantity, 4)} round.`,
+        meant: near(round.si, 2 * Math.PI * diameter.si, 0.02)
+          ? "radius taken for diameter?"
+          : `${sayIn(Math.PI * diameter.si, round.quantity, 4)}?`,
+      },
+    ];
+  const [stroke, throwOf] = [
+    find(/\bstroke\b/),
+    find(/\b(?:throw|crank radius|crank throw|offset|eccentricity)\b/),
+  ];
+  if (
+    stroke &&
+    throwOf &&
+    stroke !== throwOf &&
+    (main === stroke || main === throwOf) &&
+    !near(stroke.si, 2 * throwOf.si, 0.015)
+  )
+    return [
+      {
+        severity: "wrong",
+        found: `${stroke.name} ${stroke.raw}, ${throwOf.name} ${throwOf.raw}.`,
+        expected: `A stroke of ${sayIn(2 * throwOf.si, stroke.quantity)}: twice the throw.`,
+      },
+    ];
+  if (
+    radius &&
+    diameter &&
+    radius !== diameter &&
+    (main === radius || main === diameter) &&
+    nouns(radius, diameter) &&
+    !near(diameter.si, 2 * radius.si, 0.015)
+  )
+    return [
+      {
+        severity: "wrong",
+        found: `${radius.name} ${radius.raw}, ${diameter.name} ${diameter.raw}.`,
+        expected: `A radius of ${sayIn(diameter.si / 2, radius.quantity)}.`,
+      },
+    ];
+  return [];
+}
+
+const nouns = (a: Fact, b: Fact): boolean => {
+  const strip = (name: string): string[] => name.match(/\b(?!radius|diameter|dia|the|of)[a-z]{2,}\b/g) ?? [];
+  const [one, other] = [strip(a.name), strip(b.name)];
+  return (
+    one.length === 0 ||
+    other.length === 0 ||
+    one.every((word) => other.includes(word)) ||
+    other.every((word) => one.includes(word))
+  );
+};
+
+/** What the verdict says of the limit, against the figures. */
+function saidWithin(sight: Sight): Remark[] {
+  const { main, verdict, what } = sight;
+  const limit = sight.facts.find(
+    (fact) =>
+      fact !== main &&
+      fact.dimension === main?.dimension &&
+      (fact.from === "limit" || fact.from === "spec" || /\blimit|\bmax|\bmin|\bspec/.test(fact.name)),
+  );
+  if (!main || !limit) return [];
+  const place = `${limit.label} ${limit.raw}`.toLowerCase();
+  const least = /\bmin|at least|not less/.test(place) || limit.quantity.qualifier === "at least";
+  const single = limit.quantity.qualifier !== "range" && !limit.quantity.tolerance;
+  const high = single && !least ? limit.si : single ? null : limit.high;
+  const low = single && least ? limit.si : single ? null : limit.low;
+  const inside = (high === null || main.si <= high * 0.9999) && (low === null || main.si >= low * 1.0001);
+  const over =
+    /\b(?:over|above|beyond|exceeds?|past|more than|out of|outside)\b (?:the |its |our )?(?:wear |service )?(?:limits?|spec\w*|max(?:imum)?|tolerance)|\b(?:under|below|less than) (?:the |its )?(?:min(?:imum)?|limit|spec\w*)\b/.test(
+      verdict,
+    );
+  if (
+    over &&
+    inside &&
+    (!single || least || !/\b(?:diameter|thickness|journal|length|brush|height|stem|shaft)\b/.test(what))
+  )
+    return [
+      {
+        severity: "wrong",
+        found: `${main.raw}, ${limit.name === what ? "" : limit.name} ${limit.raw}: “${sight.entry.context.verdict}”.`,
+        expected: "A verdict that the figures bear out.",
+      },
+    ];
+  return [];
+}
+
+/** Wear takes metal away from a shaft and adds to a bore. */
+function before(sight: Sight): Remark[] {
+  const { main, what } = sight;
+  if (main?.dimension !== "length" || !/\b(?:worn|now|as found|after use|wear)\b/.test(what)) return [];
+  const fresh = relatedFacts(sight).find(
+    (fact) =>
+      fact.dimension === "length" &&
+      /\b(?:new|original|unworn|as made|standard)\b/.test(fact.name) &&
+      !/limit|spec|clearance/.test(fact.name),
+  );
+  if (!fresh || !near(fresh.si, main.si, 0.5) || /\bclearance|gap|play|float\b/.test(what)) return [];
+  const bore = /\b(?:bore|hole|inside|guide|bush|housing|keyway|slot|groove|cylinder)\b/.test(what);
+  const grows = main.si > fresh.si + stepOf(fresh) * 0.5 + stepOf(main) * 0.5;
+  const shrinks = main.si < fresh.si - stepOf(fresh) * 0.5 - stepOf(main) * 0.5;
+  const solid =
+    /\b(?:shaft|journal|pin|diameter|stem|thickness|lining|brush|tooth|shoe|pad|disc|spindle|crankpin|cam|lobe|piston|tread|land)\b/.test(
+      what,
+    );
+  if (
+    /\b(?:chrome|built|plated|metal spray|sleeve|weld|lined|relined|carbon|scale|rust|swollen|deposit|bulged|stretch)/.test(
+      sight.all,
+    )
+  )
+    return [];
+  if ((bore && shrinks) || (!bore && solid && grows))
+    return [
+      {
+        severity: "doubtful",
+        found: `${what} ${main.raw}, ${fresh.name} ${fresh.raw}.`,
+        expected: bore ? "Wear makes a bore larger." : "Wear makes it smaller.",
+      },
+    ];
+  return [];
+}
+
+/** A part that is more than its whole. */
+function more(sight: Sight): Remark[] {
+  const { main, what } = sight;
+  if (!main || !["count", "volume", "mass", "time", "length", "number"].includes(main.dimension)) return [];
+  const whole = relatedFacts(sight).find(
+    (fact) =>
+      fact.dimension === main.dimension &&
+      /\b(?:total|in all|altogether|in the kit|number of|complete|whole)\b/.test(fact.name) &&
+      !/\bteeth|travel|stack|pack\b/.test(fact.name),
+  );
+  if (
+    !whole ||
+    !/\b(?:of which|fitted|used|bad|broken|missing|found|replaced|tight|cracked|part|faulty|worn|damaged|good|removed|refitted|returned)\b/.test(
+      what,
+    ) ||
+    main.si <= whole.si * 1.0001
+  )
+    return [];
+  return [
+    {
+      severity: "wrong",
+      found: `${what} ${main.raw}, ${whole.name} ${whole.raw}.`,
+      expected: "A part no larger than its whole.",
+    },
+  ];
+}
+
+/** A boiler's test is above its working pressure, and its valve lifts at it. */
+function pressures(sight: Sight): Remark[] {
+  const all = sight.facts.filter((fact) => fact.dimension === "pressure" && fact.from !== "fastener");
+  const working = all.find(
+    (fact) =>
+      /\b(?:working|operating|w\.?p\.?|boiler pressure|red line)\b/.test(fact.name) &&
+      !/test|valve/.test(fact.name),
+  );
+  const test = all.find(
+    (fact) => /\b(?:test|hydraulic|hydrostatic|proof)\b/.test(fact.name) && fact !== working,
+  );
+  const valve = all.find(
+    (fact) =>
+      /\b(?:safety|relief|pop) valve\b|\blift(?:s|ed|ing)?\b|\bblow(?:s|ing)? off\b/.test(fact.name) &&
+      fact !== working,
+  );
+  const caution =
+    "common practice, no source; boilers and vessels fall under local codes and their inspectors";
+  if (
+    working &&
+    test &&
+    /\b(?:hydraulic|hydrostatic|proof|shell|boiler|pressure test)\b/.test(
+      test.name + sight.part + sight.what,
+    ) &&
+    test.si < working.si * 1.001 &&
+    !/\bsteam test|leak\b/.test(test.name)
+  )
+    return [
+      {
+        severity: "doubtful",
+        found: `${test.name} ${test.raw}, ${working.name} ${working.raw}.`,
+        expected: "A test above the working pressure.",
+        meant: "the two changed places?",
+        source: caution,
+      },
+    ];
+  if (
+    working &&
+    valve &&
+    /\b(?:boiler|safety|steam|receiver|vessel|relief)\b/.test(sight.all) &&
+    valve.si > working.si * 1.11
+  )
+    return [
+      {
+        severity: "doubtful",
+        found: `${valve.name} ${valve.raw}, ${working.name} ${working.raw}.`,
+        expected: "A safety valve that lifts at the working pressure.",
+        source: caution,
+      },
+    ];
+  const shown =
+    sight.main?.dimension === "pressure" && sight.main !== valve && sight.main !== test ? sight.main : null;
+  if (
+    shown &&
+    valve &&
+    valve.from === "related" &&
+    shown.si > valve.si * 1.15 &&
+    !/\btest|proof|burst|crack/.test(sight.what)
+  )
+    return [
+      {
+        severity: "doubtful",
+        found: `${sight.what} ${shown.raw}, ${valve.name} ${valve.raw}.`,
+        expected: "A pressure below that at which the valve lifts.",
+        source: caution,
+      },
+    ];
+  const [low, high] = [
+    all.find((fact) => /\b(?:cut-?in)\b/.test(fact.name)),
+    all.find((fact) => /\b(?:cut-?out)\b/.test(fact.name)),
+  ];
+  return low && high && low.si >= high.si
+    ? [
+        {
+          severity: "wrong",
+          found: `${low.name} ${low.raw}, ${high.name} ${high.raw}.`,
+          expected: "A cut-in below the cut-out.",
+        },
+      ]
+    : [];
+}
+
+/** Turns by pitch give travel. */
+function pieces(sight: Sight): Remark[] {
+  const { facts, main } = sight;
+  if (!facts.some((fact) => fact.dimension === "angle")) return [];
+  const turns = facts.find(
+    (fact) => fact.dimension === "angle" && /turn|rev/.test(`${fact.quantity.unit} ${fact.label}`),
+  );
+  const pitch = facts.find(
+    (fact) =>
+      fact.dimension === "thread pitch" ||
+      (fact.dimension === "length" && /\b(?:pitch|lead)\b/.test(fact.name) && !/circle/.test(fact.name)),
+  );
+  const travel = facts.find(
+    (fact) =>
+      fact.dimension === "length" &&
+      fact !== pitch &&
+      /\b(?:travel|moved?|moves|advance\w*|lift(?:ed)?|raised|lowered|movement|displacement|in by|out by|opens|gap opened)\b/.test(
+        fact.name,
+      ),
+  );
+  if (
+    !turns ||
+    !pitch ||
+    !travel ||
+    ![turns, pitch, travel].includes(main as Fact) ||
+    /\bstarts?\b/.test(sight.all)
+  )
+    return [];
+  const should = (turns.si / (2 * Math.PI)) * (pitch.dimension === "thread pitch" ? 1 / pitch.si : pitch.si);
+  if (near(should, travel.si, 0.04) || Math.abs(should - travel.si) <= stepOf(travel) * 0.51) return [];
+  return [
+    {
+      severity: "wrong",
+      found: `${turns.raw} of a pitch of ${pitch.raw}, and ${travel.name} ${travel.raw}.`,
+      expected: `${plain(turns.si / (2 * Math.PI), 3)} turns move ${sayIn(should, travel.quantity, 3)}.`,
+      meant: `${sayIn(should, travel.quantity, 3)}?`,
+    },
+  ];
+}
+
+const opposed: [RegExp, RegExp][] = [
+  [
+    /\bleft[- ]hand(?:ed)? thread\b|\bl\.?h\.? thread\b/,
+    /\bright[- ]hand(?:ed)? thread\b|\br\.?h\.? thread\b|undone anti-?clockwise|unscrews anti-?clockwise/,
+  ],
+  [/\bno (?:end )?(?:play|float|clearance|movement)\b|\bnil (?:play|float)\b/, /$^/],
+  [/\bpositive earth\b/, /\bnegative earth\b/],
+  [/\bnever (?:run|fitted|used)\b/, /\bworn out in use\b/],
+];
+
+function words({ all, main, remarks, what }: Sight): Remark[] {
+  if (
+    main &&
+    main.dimension === "length" &&
+    main.si > 5e-5 &&
+    /\b(?:float|play|clearance|backlash|shake)\b/.test(what) &&
+    /\b(?:no|nil|zero|without) (?:end |side )?(?:play|float|clearance|shake|backlash|movement)\b/.test(
+      remarks,
+    )
+  )
+    return [{ severity: "doubtful", found: `${main.raw}, and “${remarks}”.`, expected: "One of the two." }];
+  const pair = opposed.find(([a, b]) => a.test(all) && b.test(all));
+  return pair
+    ? [
+        {
+          severity: "doubtful",
+          found: `Both “${pair[0].exec(all)?.[0]}” and “${pair[1].exec(all)?.[0]}”.`,
+          expected: "One of the two.",
+        },
+      ]
+    : [];
+}

@@ -1,0 +1,301 @@
+import { bearing } from "#lib/reference/index.ts";
+import { near, plain } from "../figures.ts";
+import type { EntryRule, Remark } from "../rule.ts";
+import type { Fact, Sight } from "../sight.ts";
+
+/** Sizes that changed places. */
+export const order: EntryRule = {
+  id: "order-swapped",
+  title: "Sizes that changed places",
+  explanation:
+    "A bore is smaller than the outside round it, a wire thinner than its coil, a pitch finer than its diameter. Where the sizes are written the other way about, they changed places; a bearing's number says which is which.",
+  source: "geometry; ISO 15 for bearings by number, as in the reference tables",
+  check: (sight) => [...named(sight), ...numbered(sight), ...pairs(sight), ...against(sight)].slice(0, 1),
+  examples: [
+    {
+      says: "an inside larger than its outside",
+      entry: { text: "38 x 25 x 7 mm (ID x OD x width)", what: "crank seal" },
+      finds: 1,
+    },
+    {
+      says: "6205",
+      entry: {
+        text: "25 x 52 x 15 mm (bore x OD x width)",
+        what: "bearing",
+        context: { part: "ball bearing 6205" },
+      },
+      finds: 0,
+    },
+    {
+      says: "6205 with bore and width changed",
+      entry: {
+        text: "15 x 52 x 25 mm (bore x OD x width)",
+        what: "bearing",
+        context: { part: "ball bearing 6205" },
+      },
+      finds: 1,
+    },
+    {
+      says: "inlet and exhaust changed",
+      entry: {
+        text: "inlet 0.010 in, exhaust 0.006 in",
+        what: "valve clearances",
+        context: { spec: "inlet 0.006 in, exhaust 0.010 in" },
+      },
+      finds: 1,
+    },
+  ],
+};
+
+const inside =
+  /^(?:id|i\.d\.?|bore|inside|inner|hole|inside dia\w*|shaft|internal|inner dia\w*|bore dia\w*)$|\b(?:inside|inner|internal|bore|i\.?d\.?)\b/i;
+const outside = /\b(?:od|o\.d\.?|outside|outer|external|o\/d)\b/i;
+const wire = /\bwire\b/i;
+
+interface Size {
+  name: string;
+  si: number;
+}
+
+function named(sight: Sight): Remark[] {
+  const own = sizesOf(sight);
+  if (own.length < 2) return [];
+  const [i, o] = [
+    own.find((one) => inside.test(one.name) && !outside.test(one.name)),
+    own.find((one) => outside.test(one.name)),
+  ];
+  if (i && o && i.si >= o.si)
+    return [
+      {
+        severity: "wrong",
+        found: `“${sight.entry.text}”: the inside is not smaller than the outside.`,
+        expected: "The smaller of the two is the inside.",
+        meant: "the two changed places?",
+      },
+    ];
+  const [w, coil] = [
+    own.find((one) => wire.test(one.name)),
+    own.find((one) => outside.test(one.name) || /\b(?:coil|mean) ?(?:dia\w*)?\b/i.test(one.name)),
+  ];
+  if (w && coil && w.si >= coil.si * 0.5)
+    return [
+      {
+        severity: "wrong",
+        found: `“${sight.entry.text}”: the wire is as thick as its coil.`,
+        expected: "A wire thinner than the coil.",
+        meant: "the two changed places?",
+      },
+    ];
+  return unnamed(sight, own);
+}
+
+function sizesOf({ reading, facts }: Sight): Size[] {
+  if (reading.kind === "product")
+    return reading.quantities
+      .map((one, i) => ({ name: reading.names?.[i] ?? "", si: one.si }))
+      .filter((one) => one.si > 0);
+  const own = facts.filter((fact) => fact.from === "text");
+  return own
+    .filter((fact) => /^(?:length|number)$/.test(fact.dimension) && fact.dimension === own[0]?.dimension)
+    .map((fact) => ({ name: fact.label.slice(fact.name.length).trim(), si: fact.si }));
+}
+
+/** Bearings, seals, washers and bushes are called by bore, outside and width, in that order. */
+function unnamed({ reading, entry, what, part }: Sight, sizes: Size[]): Remark[] {
+  if (reading.kind !== "product" || reading.names !== undefined || sizes.length !== 3) return [];
+  const [a, b, c] = sizes;
+  if (!a || !b || !c || !/\b(?:bearing|seal|bush|bushing|washer)\b/.test(`${what} ${part}`) || a.si < b.si)
+    return [];
+  return [
+    {
+      severity: "doubtful",
+      found: `“${entry.text}”: the first size is not smaller than the second.`,
+      expected: "Bore, outside diameter and width, in this order.",
+      meant: "the first two changed places?",
+    },
+  ];
+}
+
+/** A bearing's number gives its sizes. */
+function numbered(sight: Sight): Remark[] {
+  const { reading, main } = sight;
+  if (main?.dimension !== "length") return [];
+  const number = sight.named.find((one) => one.designation.type === "bearing");
+  const text = `${sight.entry.context.part ?? ""} ${sight.entry.what} ${sight.entry.context.spec ?? ""} ${sight.entry.context.fastener ?? ""}`;
+  const row = number?.designation.type === "bearing" ? bearing(number.designation.number) : bearingIn(text);
+  if (!row) return [];
+  const size = { bore: row.bore, outside: row.outside, width: row.width };
+  const words = `${plain(size.bore)} x ${plain(size.outside)} x ${plain(size.width)} mm (bore x OD x width)`;
+  if (reading.kind === "product" && reading.quantities.length >= 2) {
+    const names = reading.names ?? ["bore", "od", "width"];
+    const off = reading.quantities.some((one, i) => {
+      const name = names[i] ?? "";
+      const should = outside.test(name)
+        ? size.outside
+        : inside.test(name)
+          ? size.bore
+          : /\b(?:w|width|wide|thick\w*|b)\b/i.test(name)
+            ? size.width
+            : undefined;
+      return should !== undefined && !near(one.si * 1000, should, 0.012);
+    });
+    return off
+      ? [
+          {
+            severity: "wrong",
+            found: `“${sight.entry.text}” for ${row.number}.`,
+            expected: words,
+            meant: `${words}?`,
+            source: "ISO 15",
+          },
+        ]
+      : [];
+  }
+  if (
+    !/\bbearing\b/.test(`${sight.what} ${sight.part}`) ||
+    /\b(?:housing|clearance|shaft|fit|float|play|depth|shim|spacer|journal)\b/.test(sight.what)
+  )
+    return [];
+  const should = outside.test(sight.what)
+    ? size.outside
+    : /\b(?:bore|inside|inner)\b/.test(sight.what)
+      ? size.bore
+      : /\bwidth\b/.test(sight.what)
+        ? size.width
+        : undefined;
+  if (should === undefined || near(main.si * 1000, should, 0.01)) return [];
+  return [
+    {
+      severity: "wrong",
+      found: `${sight.what} ${main.raw} for ${row.number}.`,
+      expected: words,
+      source: "ISO 15",
+    },
+  ];
+}
+
+function bearingIn(text: string) {
+  const number = /\b(6[0-9]{2,4}|16\d{3}|62\/\d{2})\b/.exec(text)?.[1];
+  return number && /bearing|race|\bball\b/i.test(text) ? bearing(number) : undefined;
+}
+
+/** Inside and outside given apart. */
+function pairs({ what, facts, main, reading }: Sight): Remark[] {
+  if (main?.dimension !== "length") return [];
+  const own =
+    reading.kind === "list"
+      ? facts.filter((fact) => fact.from === "text" && fact.dimension === "length")
+      : [];
+  const tags = own.map((fact) => ({ fact, tag: fact.label.slice(fact.name.length).trim() }));
+  for (const one of tags)
+    for (const other of tags)
+      if (one !== other && smaller(one.tag, other.tag) && one.fact.si > other.fact.si)
+        return [
+          {
+            severity: "wrong",
+            found: `“${one.fact.raw}”: ${one.tag} is not below ${other.tag}.`,
+            expected: `${one.tag} below ${other.tag}.`,
+            meant: "the two changed places?",
+          },
+        ];
+  for (const other of facts.filter((fact) => fact.from === "related" && fact.dimension === "length")) {
+    const [small, large] =
+      smaller(what, other.name) || bored(what, other.name)
+        ? [main, other]
+        : smaller(other.name, what) || bored(other.name, what)
+          ? [other, main]
+          : [null, null];
+    if (!small || !large || small.si <= large.si * 1.0001) continue;
+    return [
+      {
+        severity: "wrong",
+        found: `${small.name} ${small.raw}, ${large.name} ${large.raw}.`,
+        expected: `${small.name} below ${large.name}.`,
+        meant: "the two changed places?",
+      },
+    ];
+  }
+  return [];
+}
+
+const wholes: [RegExp, RegExp][] = [
+  [/^(?:solid|compressed|fitted|installed|closed|loaded)$/, /^free$/],
+  [/\b(?:inside|inner|internal|i\.?d\.?) ?(?:diameter|dia)?\b/, /\b(?:outside|outer|external|o\.?d\.?)\b/],
+  [
+    /\bwire (?:diameter|dia|gauge|thickness)\b/,
+    /\b(?:coil|spring) (?:outside|outer|o\.?d|diameter|dia)\b|\boutside diameter\b/,
+  ],
+  [/\b(?:core|root|minor) dia\w*\b/, /\b(?:major|outside|crest) dia\w*\b/],
+  [
+    /\b(?:solid|compressed|coil-?bound|fitted|installed|closed) (?:length|height)\b/,
+    /\bfree (?:length|height)\b/,
+  ],
+  [/\bsolid (?:length|height)\b|\bcoil-?bound\b/, /\b(?:fitted|installed|working) (?:length|height)\b/],
+  [
+    /\b(?:thread(?:ed)?) length\b|\blength of thread\b/,
+    /\b(?:overall|bolt|screw|stud|total) length\b|\blength overall\b/,
+  ],
+  [
+    /\b(?:hole|counterbore|keyway|slot|recess|groove|pocket|thread|blind) depth\b|\bdepth of (?:hole|counterbore|keyway|slot|recess|groove|thread|blind)\b/,
+    /\b(?:plate|wall|block|flange|casting|boss|material|section|floor) thickness\b|\bthickness of (?:the )?(?:plate|wall|block|flange|casting|boss)\b/,
+  ],
+  [/\bbolt (?:circle|pcd)|\bpcd\b|\bpitch circle\b/, /\bflange (?:outside |outer )?(?:diameter|od)\b/],
+  [
+    /\b(?:throat|venturi|jet|waist) (?:diameter|dia|bore)\b/,
+    /\b(?:flange|mouth|inlet|intake) (?:diameter|dia|bore)\b/,
+  ],
+  [/\b(?:closed|shut) (?:gap|height)\b/, /\bopen (?:gap|height)\b/],
+  [/\broot dia\w*\b/, /\bpitch (?:circle )?dia\w*\b/],
+  [/\bpitch (?:circle )?dia\w*\b/, /\boutside dia\w*\b|\btip dia\w*\b/],
+];
+
+/** The bore and the outside of one thing, by a word that both labels share: "bore of the jet", "jet outside diameter". */
+function bored(a: string, b: string): boolean {
+  if (!/\bbore\b/.test(a) || /\b(?:outside|outer|o\.?d)\b/.test(a) || !/\b(?:outside|outer|o\.?d)\b/.test(b))
+    return false;
+  const nouns = (label: string): string[] => label.match(/[a-z]{3,}/g) ?? [];
+  const plain = /^(?:bore|outside|outer|diameter|dia|the|inner|and|for|new|worn|race|ring|bearing)$/;
+  return nouns(a).some((word) => !plain.test(word) && nouns(b).includes(word));
+}
+
+const smaller = (a: string, b: string): boolean =>
+  wholes.some(([small, large]) => small.test(a) && large.test(b) && !large.test(a));
+
+/** Two named values that are each other's specification. */
+function against({ facts, entry }: Sight): Remark[] {
+  const own = facts.filter((fact) => fact.from === "text" && fact.quantity.high === undefined);
+  const spec = facts.filter(
+    (fact) =>
+      fact.from === "spec" ||
+      (fact.from === "related" && /\bspec|manual|book|should|maker|list|data/.test(fact.name)),
+  );
+  const [a, b] = own;
+  const [x, y] = spec;
+  if (own.length !== 2 || spec.length !== 2 || !a || !b || !x || !y || near(x.si, y.si, 0.02)) return [];
+  if (a.dimension !== b.dimension || x.dimension !== a.dimension || x.dimension !== y.dimension) return [];
+  const [na, nb, nx, ny] = [tag(a), tag(b), tag(x), tag(y)];
+  const straight = na === nx && nb === ny;
+  const crossed = na === ny && nb === nx;
+  const [first, second] = straight ? [x, y] : crossed ? [y, x] : [null, null];
+  if (!first || !second || na === "" || na === nb) return [];
+  const inside = (fact: Fact, limits: Fact) =>
+    fact.si >= (limits.low ?? 0) * 0.97 && fact.si <= (limits.high ?? Number.POSITIVE_INFINITY) * 1.03;
+  if (inside(a, first) || inside(b, second) || !inside(a, second) || !inside(b, first)) return [];
+  return [
+    {
+      severity: "wrong",
+      found: `“${entry.text}”, where “${x.raw}” was specified.`,
+      expected: `${na} ${first.raw === second.raw ? "" : first.raw}`.trim(),
+      meant: "the two changed places?",
+    },
+  ];
+}
+
+const tag = (fact: Fact): string =>
+  fact.label
+    .slice(fact.name.length)
+    .match(
+      /\b(?:inlet|in|exhaust|ex|front|rear|left|right|top|bottom|upper|lower|inner|outer|primary|secondary|inside|outside|driver|driven|hot|cold|positive|negative|drive|free)\b/,
+    )?.[0]
+    ?.replace(/^in$/, "inlet")
+    .replace(/^ex$/, "exhaust") ?? "";

@@ -1,0 +1,285 @@
+import { againstLimits, limitsOf } from "#lib/reference/index.ts";
+import { near, plain, sayIn, stepOf } from "../figures.ts";
+import type { EntryRule, Remark } from "../rule.ts";
+import { type Fact, relatedFacts, type Sight } from "../sight.ts";
+import { decisionIn, fitIn, type Side, sideOf } from "../words.ts";
+
+/** A shaft and a hole that cannot go together as they are said to. */
+export const pairFit: EntryRule = {
+  id: "fit-impossible",
+  title: "What goes into what",
+  explanation:
+    "What slides or drops in by hand must be smaller than its hole; what is pressed must be larger, and by a few thousandths of its size, or the outer part gives. Two measured sizes say at once whether the words can be true.",
+  source: "arithmetic; ISO 286-1 for classes of fit",
+  check: (sight) => [...pair(sight), ...classOf(sight)].slice(0, 1),
+  examples: [
+    {
+      says: "larger than the housing it drops into",
+      entry: {
+        text: "40.03 mm",
+        what: "bearing outside diameter",
+        context: {
+          related: [
+            { what: "housing bore", text: "40.00 mm" },
+            { what: "fit", text: "drops in by hand" },
+          ],
+        },
+      },
+      finds: 1,
+    },
+    {
+      says: "a press fit",
+      entry: {
+        text: "0.5000 in",
+        what: "dowel diameter",
+        context: {
+          related: [
+            { what: "reamed hole", text: "0.4995 in" },
+            { what: "fit", text: "press" },
+          ],
+        },
+      },
+      finds: 0,
+    },
+    {
+      says: "a press fit that is loose",
+      entry: {
+        text: "0.4990 in",
+        what: "dowel diameter",
+        context: {
+          related: [
+            { what: "reamed hole", text: "0.4995 in" },
+            { what: "fit", text: "press" },
+          ],
+        },
+      },
+      finds: 1,
+    },
+    {
+      says: "a piston larger than its bore",
+      entry: {
+        text: "70.05 mm",
+        what: "piston diameter",
+        context: { related: [{ what: "cylinder bore", text: "70.00 mm" }] },
+      },
+      finds: 1,
+    },
+    {
+      says: "25 g6 is 24.980 to 24.993 mm",
+      entry: { text: "25.010 mm", what: "shaft diameter", context: { spec: "25 g6" } },
+      finds: 1,
+    },
+    {
+      says: "and 24.985 mm is within",
+      entry: { text: "24.985 mm", what: "shaft diameter", context: { spec: "25 g6" } },
+      finds: 0,
+    },
+  ],
+};
+
+const notASize =
+  /\b(?:clearance|interference|gap|length|depth|play|float|wall|thick\w*|runout|run-out|stroke|travel|speed|limit|spec|tolerance|ovality|taper|wear|chamfer|radius|pcd|pitch|cent(?:re|er)s? (?:distance|height|to)|height|protru\w*|lift|backlash|fit of|pulley|wheel base|roughness|counterbore depth)\b/;
+
+function pair(sight: Sight): Remark[] {
+  const { main, what } = sight;
+  if (main?.dimension !== "length" || notASize.test(what)) return [];
+  if (!relatedFacts(sight).some((fact) => fact.dimension === "length")) return [];
+  const own = sideOf(what) ?? sideOf(`${what} ${sight.part}`);
+  if (own === null || sight.reading.kind === "product") return seal(sight, main);
+  for (const other of relatedFacts(sight)) {
+    const side = sideOf(other.name);
+    if (other.dimension !== "length" || side === null || side === own || notASize.test(other.name)) continue;
+    const lost = slipOf(main, other, sight);
+    if (lost) return [lost];
+    if (!near(other.si, main.si, 0.09)) continue;
+    const [inner, outer] = own === "in" ? [main, other] : [other, main];
+    const remark = judged(sight, inner, outer);
+    if (remark) return [remark];
+  }
+  return [];
+}
+
+/** A shaft of a tenth of its hole: the decimal point, or the unit. */
+function slipOf(main: Fact, other: Fact, { remarks, all }: Sight): Remark | null {
+  const ratio = main.si / other.si;
+  const factor = [10, 0.1, 100, 0.01, 25.4, 1 / 25.4, 1000, 0.001].find((one) => near(ratio, one, 0.03));
+  if (!factor || /\boil ?way|feed hole|drilling|split pin|grub|cross[- ]?hole\b/.test(`${all} ${remarks}`))
+    return null;
+  return {
+    severity: "doubtful",
+    found: `${main.name} ${main.raw}, ${other.name} ${other.raw}.`,
+    expected: "Nearly one size.",
+    meant: `${sayIn(main.si / factor, main.quantity, 4)}?`,
+  };
+}
+
+function judged(sight: Sight, inner: Fact, outer: Fact): Remark | null {
+  const innerLow = inner.low ?? inner.si;
+  const over = innerLow - (outer.high ?? outer.si);
+  const under = (outer.low ?? outer.si) - (inner.high ?? inner.si);
+  const said = fitIn(saidOf(sight));
+  const unsure = Math.min(stepOf(inner), stepOf(outer)) * 0.3;
+  const size = outer.si;
+  const words = `${inner.name} ${inner.raw}, ${outer.name} ${outer.raw}`;
+  const by = (amount: number) => sayIn(amount, outer.quantity, 2);
+  if (said === "tight" && under > unsure)
+    return {
+      severity: "wrong",
+      found: `${words}: loose by ${by(under)}, and said to be tight.`,
+      expected: "The inner part larger than its hole.",
+    };
+  if (said === "clear" && over > unsure)
+    return {
+      severity: "wrong",
+      found: `${words}: ${by(over)} too large to go in freely.`,
+      expected: "The inner part smaller than its hole.",
+    };
+  const soft =
+    /\b(?:rubber|leather|felt|nylon|plastic|cork|wood|seal|packing|cup|o-?ring|hose|grommet|neoprene|ptfe|fibre)\b/.test(
+      sight.all,
+    );
+  if (over > size * 0.005 && over > 2e-5 && !soft && said !== "clear")
+    return {
+      severity: "doubtful",
+      found: `${words}: ${by(over)} of interference.`,
+      expected:
+        "A few thousandths of the diameter at the most; more than that bursts or yields the outer part.",
+      source: "common practice, no source",
+    };
+  const moves =
+    /\b(?:piston|valve stem|stem|plunger|journal|crank-?pin|running|slides?|sliding|spindle)\b/.test(
+      `${inner.name} ${sight.what}`,
+    ) && !/\bpiston boss|gudgeon|wrist\b/.test(`${inner.name} ${outer.name}`);
+  if (
+    said === null &&
+    moves &&
+    over > unsure &&
+    !/\b(?:before|prior to|to be) (?:ream|bor|hon|lapp|scrap|fit)|\bunreamed|rough|blank|undersize|as cast|heat/.test(
+      sight.all,
+    ) &&
+    decisionIn(`${sight.verdict} ${sight.remarks}`) !== "rejected"
+  )
+    return {
+      severity: "wrong",
+      found: `${words}: ${by(over)} larger than the hole in which it moves.`,
+      expected: "Clearance.",
+    };
+  if (
+    said === "clear" &&
+    under > size * 0.03 &&
+    under > 4e-4 &&
+    /\b(?:sliding|running|close|slip|precision)\b/.test(saidOf(sight))
+  )
+    return {
+      severity: "doubtful",
+      found: `${words}: ${by(under)} of clearance.`,
+      expected: "A sliding or running fit has a few thousandths of its size.",
+      source: "common practice, no source",
+    };
+  return null;
+}
+
+/** What was said of the fit in words alone, and where the label itself names one. */
+function saidOf(sight: Sight): string {
+  const label =
+    /\b(?:fit|interference)\b/.test(sight.what) ||
+    /\b(?:sliding|running|press|shrink|drive)[- ]/.test(sight.what)
+      ? sight.what.replace(/\bslide\b|\bdrive (?:shaft|pin|end|gear)|\bpress (?:tool|frame|ram)/g, "")
+      : "";
+  const named = (sight.entry.context.related ?? [])
+    .filter((one) => /\bfit\b|assembl|how|goes|enters/i.test(one.what))
+    .map((one) => one.text.toLowerCase());
+  const aloud = named.filter((text) => !sight.remarks.includes(text));
+  const spec = /fit/i.test(sight.entry.context.spec ?? "") ? sight.entry.context.spec?.toLowerCase() : "";
+  return [label, ...aloud, sight.remarks, spec, sight.entry.text.toLowerCase().replace(/^[\d.\s/-]+\w*/, "")]
+    .filter(Boolean)
+    .join("; ");
+}
+
+/** A seal or a bush given as a product, on its shaft. */
+function seal(sight: Sight, main: Fact): Remark[] {
+  const sizes = sight.facts.filter((fact) => fact.from === "text" && fact.dimension === "length");
+  const [first, second] = sizes;
+  if (sight.reading.kind !== "product" || !first || !second || main.si !== first.si) return [];
+  const [id, od] = first.si < second.si ? [first, second] : [second, first];
+  if (!/\b(?:seal|bearing|bush|bushing|collar|ring)\b/.test(`${sight.what} ${sight.part}`)) return [];
+  for (const other of relatedFacts(sight).filter((fact) => fact.dimension === "length")) {
+    if (
+      /\b(?:shaft|journal|spindle|axle)\b/.test(other.name) &&
+      !near(other.si, id.si, 0.03) &&
+      !/\bpulley|other\b/.test(other.name)
+    )
+      return [
+        {
+          severity: "wrong",
+          found: `${sight.entry.text}, on ${other.name} ${other.raw}.`,
+          expected: `A bore of ${other.raw}.`,
+        },
+      ];
+    if (
+      /\b(?:housing|recess|bore|pocket|seat)\b/.test(other.name) &&
+      !/depth|deep|width/.test(other.name) &&
+      !near(other.si, od.si, 0.03) &&
+      !near(other.si, id.si, 0.03)
+    )
+      return [
+        {
+          severity: "wrong",
+          found: `${sight.entry.text}, in ${other.name} ${other.raw}.`,
+          expected: `An outside diameter of ${other.raw}.`,
+        },
+      ];
+  }
+  return [];
+}
+
+/** A measured size against a class of ISO 286. */
+function classOf(sight: Sight): Remark[] {
+  const { main } = sight;
+  if (main?.dimension !== "length" || main.quantity.ucum !== "mm" || notASize.test(sight.what)) return [];
+  if (!/[a-z]\d/i.test(`${sight.entry.context.spec ?? ""} ${sight.all}`)) return [];
+  for (const found of classes(sight, main)) {
+    const limits = limitsOf(found.nominal, found.name);
+    if (!limits) continue;
+    const verdict = againstLimits(main.si * 1000, limits);
+    if (verdict.inside) continue;
+    const slack = stepOf(main) * 500;
+    if (Math.max(verdict.over, verdict.under) <= slack * 1.001) continue;
+    if (decisionIn(`${sight.verdict} ${sight.remarks}`) === "rejected") continue;
+    return [
+      {
+        severity: "wrong",
+        found: `${main.raw}, where ${plain(found.nominal)} ${found.name} was asked for.`,
+        expected: `${limits.least.toFixed(3)} to ${limits.most.toFixed(3)} mm.`,
+        source: "ISO 286-1, as in the reference tables",
+      },
+    ];
+  }
+  return [];
+}
+
+function classes(sight: Sight, main: Fact): { nominal: number; name: string }[] {
+  const own: Side | null = sideOf(sight.what) ?? sideOf(`${sight.what} ${sight.part}`);
+  const spoken = [
+    sight.entry.context.spec,
+    ...(sight.entry.context.related ?? []).map((one) =>
+      /\b(?:fit|tolerance|class|spec|drawing|limit|nominal)/i.test(one.what) ? one.text : "",
+    ),
+    sight.entry.what,
+    sight.entry.text,
+  ];
+  for (const text of spoken) {
+    const names = [
+      ...(text ?? "").matchAll(
+        /(?<![\p{L}\d])(?:(\d{1,3}(?:\.\d{1,3})?)\s?(?:mm )?)?([A-HJ-NP-Z]{1,2}|[a-hj-np-z]{1,2})(\d{1,2})(?![\p{L}\d.])/gu,
+      ),
+    ].filter((hit) => /^(?:[A-HJKMNPRSTU]|JS|js|[a-hjkmnprstuvxz])$/.test(hit[2] ?? ""));
+    const hit = names.find((one) => own === null || (own === "out") === (one[2] === one[2]?.toUpperCase()));
+    const nominal = names.find((one) => one[1] !== undefined)?.[1];
+    if (!hit || ((hit[2] ?? "").toLowerCase() === "m" && nominal === undefined)) continue;
+    const size = nominal === undefined ? Math.round(main.si * 1000) : Number(nominal);
+    if (Math.abs(size - main.si * 1000) > 0.03 * size + 0.2) continue;
+    return [{ nominal: size, name: `${hit[2]}${hit[3]}` }];
+  }
+  return [];
+}

@@ -1,0 +1,81 @@
+import { sayIn } from "../figures.ts";
+import type { EntryRule } from "../rule.ts";
+import { affirmed } from "../words.ts";
+
+/** A range whose lower end stands above its upper end. */
+export const swappedRange: EntryRule = {
+  id: "range-swapped",
+  title: "A range that ends below its beginning",
+  explanation:
+    "A range is written from its lower end to its upper one. Where the first is the larger, one figure was mistyped or the two changed places; nothing lies between them.",
+  source: "arithmetic",
+  check: ({ facts, all }) => {
+    for (const fact of facts) {
+      const { quantity } = fact;
+      if (!quantity.high || quantity.siHigh === undefined) continue;
+      const goesDown = quantity.siHigh < quantity.si;
+      if (!goesDown || affirmed(all, falling) || bothBelowNought(quantity.value.number, quantity.high.number))
+        continue;
+      const [low, high] = [sayIn(quantity.siHigh, quantity), sayIn(quantity.si, quantity)];
+      return [
+        {
+          severity: "wrong" as const,
+          found: `“${fact.raw}” begins at ${high} and ends at ${low}.`,
+          expected: "The lower end first.",
+          meant: `${low} to ${high}?`,
+        },
+      ];
+    }
+    const least = facts.find((fact) => fact.from !== "spec" && isLeast(fact.label, fact.quantity.qualifier));
+    const most = facts.find(
+      (fact) =>
+        fact.dimension === least?.dimension && fact !== least && isMost(fact.label, fact.quantity.qualifier),
+    );
+    if (!least || !most || strip(least.name) !== strip(most.name) || least.si <= most.si * 1.000001)
+      return [];
+    return [
+      {
+        severity: "wrong",
+        found: `The least is “${least.raw}”, the most “${most.raw}”.`,
+        expected: "A least below the most.",
+        meant: "the two changed places?",
+      },
+    ];
+  },
+  examples: [
+    { says: "from 15 to 12", entry: { text: "15-12 thou", what: "end float" }, finds: 1 },
+    { says: "from 12 to 15", entry: { text: "12-15 thou", what: "end float" }, finds: 0 },
+    { says: "cooling goes down", entry: { text: "from 100 down to 60 °C", what: "cooling" }, finds: 0 },
+    {
+      says: "below nought people count away from it",
+      entry: { text: "-10 to -20 °C", what: "freezer" },
+      finds: 0,
+    },
+    {
+      says: "a least above the most",
+      entry: {
+        text: "min 20 thou",
+        what: "gap",
+        context: { related: [{ what: "gap, upper limit", text: "max 15 thou" }] },
+      },
+      finds: 1,
+    },
+  ],
+};
+
+const falling =
+  /\b(?:down to|from .{1,20} down|cool(?:s|ed|ing)?|falls?|falling|drops? (?:from|to)|dropp(?:ed|ing)|slow(?:s|ed|ing)|reduc\w+|taper(?:s|ed|ing)?|fades|decreas\w+|large to small|lowered|discharg\w*|gradient|descend\w*|decay\w*)\b/;
+/** Below nought people count away from it; "+0.02/-0.01" is a tolerance. */
+const bothBelowNought = (a: number, b: number) => b < 0 && (a < 0 || a > 0);
+const least = /\b(?:min(?:imum)?|lowest|smallest|at least|lower (?:limit|end))\b/;
+const most = /\b(?:max(?:imum)?|highest|largest|at most|upper (?:limit|end))\b/;
+const isLeast = (label: string, qualifier: string) => qualifier === "at least" || least.test(label);
+const isMost = (label: string, qualifier: string) => qualifier === "at most" || most.test(label);
+const strip = (name: string) =>
+  name
+    .replace(
+      /\b(?:min(?:imum)?|max(?:imum)?|lowest|highest|smallest|largest|lower|upper|limit|end|least|most)\b/g,
+      "",
+    )
+    .replace(/[\s.,]+/g, " ")
+    .trim();

@@ -1,0 +1,186 @@
+import {
+  type Bounds,
+  boundsOf,
+  type Designation,
+  type Dimension,
+  type Quantity,
+  type Reading,
+  read,
+} from "#lib/quantity/index.ts";
+import type { Entry } from "./entry.ts";
+
+/** Where a value of an entry stands. */
+export type Stands = "text" | "spec" | "limit" | "fastener" | "related";
+
+/** One value with what it is called. */
+export interface Fact {
+  from: Stands;
+  /** Place among the related values; 0 elsewhere. */
+  index: number;
+  /** What it is called, in small letters: the label and the words around the figures. */
+  label: string;
+  /** The label alone. */
+  name: string;
+  raw: string;
+  quantity: Quantity;
+  dimension: Dimension;
+  si: number;
+  /** Least and most in SI units; null where there is no bound. */
+  low: number | null;
+  high: number | null;
+}
+
+/** A designation with what it is called. */
+export interface Named {
+  from: Stands;
+  label: string;
+  raw: string;
+  designation: Designation;
+}
+
+/** An entry, read: what the rules look at. */
+export interface Sight {
+  entry: Entry;
+  reading: Reading;
+  /** Every text of it that may hold a value, with its reading. */
+  readings: { text: string; reading: Reading }[];
+  /** The first value of the text. */
+  main: Fact | null;
+  /** All values: of the text, the specification, the limit, the fastener and the related ones. */
+  facts: Fact[];
+  named: Named[];
+  what: string;
+  part: string;
+  material: string;
+  instrument: string;
+  verdict: string;
+  /** What was said in words alone, beside related values and in the verdict. */
+  remarks: string;
+  /** Every word of the entry, in small letters. */
+  all: string;
+}
+
+const readings = new Map<string, Reading>();
+const mostKept = 20_000;
+
+/** Reads a text once; the same text is not read again. */
+export function readOnce(text: string): Reading {
+  const known = readings.get(text);
+  if (known) return known;
+  if (readings.size >= mostKept) readings.clear();
+  const reading = read(text, { decimal: "." });
+  readings.set(text, reading);
+  return reading;
+}
+
+const small = (text: string | undefined): string =>
+  (text ?? "")
+    .toLowerCase()
+    .replace(/[\s\u00a0]+/g, " ")
+    .trim();
+
+/** Reads an entry and what is known beside it. */
+export function sightOf(entry: Entry): Sight {
+  const { context } = entry;
+  const related = context.related ?? [];
+  const what = small(entry.what);
+  const places: [Stands, number, string, string | undefined][] = [
+    ["text", 0, what, entry.text],
+    ["spec", 0, what, context.spec],
+    ["limit", 0, what, context.limit],
+    ["fastener", 0, "fastener", context.fastener],
+    ...related.map((one, index): [Stands, number, string, string] => [
+      "related",
+      index,
+      small(one.what),
+      one.text,
+    ]),
+  ];
+  const facts: Fact[] = [];
+  const named: Named[] = [];
+  const readings: Sight["readings"] = [];
+  for (const [from, index, name, text] of places) {
+    if (text === undefined || text === "") continue;
+    const reading = readOnce(text);
+    readings.push({ text, reading });
+    facts.push(...factsOf(reading, { from, index, name, raw: text }));
+    named.push(
+      ...designationsOf(reading).map((designation) => ({ from, label: name, raw: text, designation })),
+    );
+  }
+  const silent = related.filter(
+    (one) => !facts.some((fact) => fact.from === "related" && fact.raw === one.text),
+  );
+  return {
+    entry,
+    reading: readOnce(entry.text),
+    readings,
+    main: facts.find((fact) => fact.from === "text") ?? null,
+    facts,
+    named,
+    what,
+    part: small(context.part),
+    material: small(context.material),
+    instrument: small(context.instrument),
+    verdict: small(context.verdict),
+    remarks: small([...silent.map((one) => one.text), context.verdict].filter(Boolean).join("; ")),
+    all: small(
+      [
+        entry.text,
+        entry.what,
+        ...Object.values({ ...context, related: "" }),
+        ...related.flatMap((one) => [one.what, one.text]),
+      ].join(" ; "),
+    ),
+  };
+}
+
+type Origin = Pick<Fact, "from" | "index" | "name" | "raw">;
+
+/** The values of a reading: of several systems the first, of a question the likeliest. */
+function factsOf(reading: Reading, origin: Origin): Fact[] {
+  switch (reading.kind) {
+    case "list":
+      return reading.parts.flatMap((part) => factsOf(part, origin));
+    case "question":
+      return reading.candidates.slice(0, 1).flatMap((part) => factsOf(part, origin));
+    case "bare":
+    case "quantity":
+      return reading.quantities.slice(0, 1).map((one) => fact(one, origin, reading.words));
+    case "product":
+      return reading.quantities.map((one, i) => fact(one, origin, reading.names?.[i] ?? reading.words));
+    case "sum":
+      return reading.total ? [fact(reading.total, origin, reading.words)] : [];
+    default:
+      return [];
+  }
+}
+
+function fact(quantity: Quantity, origin: Origin, words: string | undefined): Fact {
+  return {
+    ...origin,
+    label: small(`${origin.name} ${words ?? ""}`),
+    quantity,
+    dimension: quantity.dimension,
+    si: quantity.si,
+    ...boundsOnce(quantity),
+  };
+}
+
+const bounds = new WeakMap<Quantity, Bounds>();
+
+/** The bounds of a quantity, worked out once: the readings of a text are kept. */
+function boundsOnce(quantity: Quantity): Bounds {
+  const known = bounds.get(quantity) ?? boundsOf(quantity);
+  bounds.set(quantity, known);
+  return known;
+}
+
+function designationsOf(reading: Reading): Designation[] {
+  if (reading.kind === "designation") return [reading.designation];
+  if (reading.kind === "list") return reading.parts.flatMap(designationsOf);
+  return reading.kind === "question" ? reading.candidates.slice(0, 1).flatMap(designationsOf) : [];
+}
+
+/** Related values, one a label; of a product or a list only the first. */
+export const relatedFacts = (sight: Sight): Fact[] => sight.facts.filter((fact) => fact.from === "related");
