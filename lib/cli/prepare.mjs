@@ -27,6 +27,11 @@ export function checkNode() {
 export function installPackages() {
   const made = [process.version, process.platform, process.arch, hashOf(["package-lock.json"])].join(" ");
   if (isStamped("packages", made) && fs.existsSync(path.join(root, "node_modules"))) return;
+  if (fs.lstatSync(path.join(root, "node_modules"), { throwIfNoEntry: false })?.isSymbolicLink()) {
+    giveUp(
+      "node_modules is a link, and installing would empty the folder it leads to.\nTake the link away and run the command again.",
+    );
+  }
   console.error("Installing packages; the first time takes a minute or two…");
   const { status } = npm(["ci", "--no-audit", "--no-fund"]);
   if (status !== 0) giveUp(`Installing the packages failed. ${compilerHint()}`);

@@ -21,7 +21,9 @@ function witness(workshop: string, ...args: string[]) {
 }
 
 describe("the command line", () => {
-  test("backs up, restores and audits; its machine output is one JSON value", async () => {
+  test("backs up, restores and audits; its machine output is one JSON value", {
+    timeout: 300_000,
+  }, async () => {
     const { client, workshop } = await workshopWithEverything();
     await client.$disconnect();
     const made = witness(workshop.folder, "backup", freshFolder(), "--json");

@@ -1,7 +1,7 @@
 import { createHash } from "node:crypto";
 import http from "node:http";
 import type { AddressInfo } from "node:net";
-import { doors } from "#lib/cli/doors/index.ts";
+import { uploadsDoor } from "#lib/cli/doors/uploads.ts";
 import { finishArrived } from "#lib/cli/indexing/index.ts";
 import { openWorkshop } from "#lib/store/index.ts";
 import type { Tell } from "../child.ts";
@@ -31,7 +31,15 @@ export async function work(
 ): Promise<void> {
   const opened = openWorkshop(folder, process.cwd());
   await finishArrived(opened);
-  const server = http.createServer((req, res) => void doors(opened, req, res, process.cwd()));
+  // The one door that files come in by; the others would only make the start slower.
+  const server = http.createServer((req, res) => {
+    const { pathname, searchParams: query } = new URL(req.url ?? "/", "http://localhost");
+    const [, , , id = "", rest = ""] = pathname.split("/");
+    uploadsDoor(opened, req, res, { id, rest, query }).catch((error: unknown) => {
+      console.error(error);
+      process.exit(1);
+    });
+  });
   await new Promise<void>((resolve) => server.listen(0, "127.0.0.1", resolve));
   const origin = `http://127.0.0.1:${(server.address() as AddressInfo).port}`;
   for (let number = 0; count === null || number < count; number++) {
