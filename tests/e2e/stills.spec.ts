@@ -82,18 +82,19 @@ for (const [index, film] of films.entries()) {
     };
     const stills = [...document.stills].sort((a, b) => a.rank - b.rank);
     expect(stills).toHaveLength(EACH);
+    // Each is compared, also after one that is wrong, so that a failure says how many.
     for (const [place, still] of stills.entries()) {
       const wanted = frameAt({ starts, end: duration }, asked[place] as number);
       const meant = frameAt({ starts, end: duration }, (still as Still).at as number);
-      expect(meant, `still ${place}: the moment kept is in the frame that was asked for`).toBe(wanted);
+      expect.soft(meant, `still ${place}: the moment kept is in the frame that was asked for`).toBe(wanted);
       const picture = await page.request.get(`${program.address}media/stills/${still.sha256}`);
       const { data: pixels, info } = await sharp(await picture.body())
         .ensureAlpha()
         .raw()
         .toBuffer({ resolveWithObject: true });
-      expect(readFrameNumber(pixels, info.width, info.height), `still ${place} at ${still.at}`).toBe(
-        truth.numbers[wanted],
-      );
+      expect
+        .soft(readFrameNumber(pixels, info.width, info.height), `still ${place} at ${still.at}`)
+        .toBe(truth.numbers[wanted]);
     }
   });
 }
