@@ -23,8 +23,6 @@ export async function serve(options: { root: string; port: number; dev?: boolean
   const { root, dev = false } = options;
   const opened = theWorkshop();
   const indexing = indexingOf(opened);
-  void sweepUnfinished(opened.workshop.recordings);
-  void finishArrived(opened).then(() => indexing.wake());
   const { default: next } = await import("next");
   const pages = next({ dev, dir: root });
   await pages.prepare();
@@ -58,6 +56,9 @@ export async function serve(options: { root: string; port: number; dev?: boolean
     server.listen(options.port, "127.0.0.1", resolve);
   });
   const { port } = server.address() as AddressInfo;
+  // What an earlier run left unfinished is taken up when the first screen can be shown.
+  void sweepUnfinished(opened.workshop.recordings);
+  void finishArrived(opened).then(() => indexing.wake());
   return {
     address: `http://127.0.0.1:${port}/`,
     close: async () => {
