@@ -11,6 +11,7 @@ import { send, Trouble } from "../parts/send.ts";
 import { BuildTitleBlock } from "../parts/title-block.tsx";
 import { useDerived, useSession, useSessionView } from "../session/provider.tsx";
 import { BringIn } from "./bring-in.tsx";
+import { AwayFolders } from "./recordings/away-folders.tsx";
 import { IndexLine, RecordingsIndex } from "./recordings/index-state.tsx";
 import { RecordingsOf } from "./recordings/of-sitting.tsx";
 
@@ -46,6 +47,7 @@ export function BuildSheet() {
         <OpenItems />
         <RecordingsIndex>
           <IndexLine />
+          <AwayFolders />
           {sittings.map((sitting) => (
             <SittingBlock key={sitting.id} sitting={sitting} />
           ))}

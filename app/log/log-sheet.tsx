@@ -5,6 +5,7 @@ import { useCallback, useEffect, useMemo, useRef, useState } from "react";
 import { clocksOf, present, type Recording } from "#lib/build/index.ts";
 import { compareMarks, type KindName, kindNames, type Mark } from "#lib/mark/index.ts";
 import type { Settings } from "#lib/store/settings.ts";
+import { FilmNotThere } from "../bench/recordings/not-there.tsx";
 import { BuildTitleBlock } from "../parts/title-block.tsx";
 import { useSession, useSessionView } from "../session/provider.tsx";
 import { Conflicts } from "./conflicts.tsx";
@@ -203,11 +204,20 @@ function RecordingView({
   recording: Recording;
   onPicture: (picture: Picture | null) => void;
 }) {
+  const { id } = recording;
+  // A film that did not come is asked for again under a new try when it is there.
+  const [tried, setTried] = useState({ id, tries: 0, failed: false });
+  const { tries, failed } = tried.id === id ? tried : { tries: 0, failed: false };
+  const onFailed = useCallback(() => setTried({ id, tries, failed: true }), [id, tries]);
+  const onFound = useCallback(() => setTried({ id, tries: tries + 1, failed: false }), [id, tries]);
   if (recording.probe?.playable) {
     return (
-      <div className="picture">
-        <Player recording={recording} onPicture={onPicture} />
-      </div>
+      <>
+        <div className="picture">
+          <Player key={tries} recording={recording} onPicture={onPicture} onFailed={onFailed} />
+        </div>
+        <FilmNotThere recording={id} failed={failed} onFound={onFound} />
+      </>
     );
   }
   const { found, expected, todo } = recording.trouble ?? {

@@ -15,13 +15,18 @@ function typeOf(name: string): string {
   return /\.(webm|mkv)$/i.test(name) ? "video/webm" : "video/mp4";
 }
 
-/** The picture set into the sheet. `onPicture` is given the picture when it is there, and null when it goes. */
+/**
+ * The picture set into the sheet. `onPicture` is given the picture when it is there, and null when it goes; `onFailed`
+ * is called when the film's bytes do not come.
+ */
 export function Player({
   recording,
   onPicture,
+  onFailed,
 }: {
   recording: Recording;
   onPicture: (picture: Picture | null) => void;
+  onFailed: () => void;
 }) {
   const place = useRef<HTMLDivElement>(null);
   const { id, name } = recording;
@@ -51,6 +56,7 @@ export function Player({
         userActions: { hotkeys: false, click: false, doubleClick: false },
         sources: [{ src: recordingAddress(id), type: typeOf(name) }],
       });
+      player.on("error", onFailed);
       const video = place.current.querySelector("video") as HTMLVideoElement;
       video.setAttribute("aria-label", `Recording ${name}`);
       video.tabIndex = -1;
@@ -66,6 +72,6 @@ export function Player({
       picture?.close();
       player?.dispose();
     };
-  }, [id, name, onPicture]);
+  }, [id, name, onPicture, onFailed]);
   return <div ref={place} />;
 }

@@ -13,7 +13,7 @@ export interface Gaps {
 /** A shorter pause is a change of hands, not a gap; seconds. */
 export const shortestGap = 60;
 
-type Filmed = Pick<Recording, "offset" | "rate" | "madeAt" | "probe">;
+type Filmed = Pick<Recording, "offset" | "rate" | "madeAt" | "probe" | "trouble">;
 
 /**
  * The stretches of a sitting in which no camera ran, between the first recording and the last. Where the restorer has
@@ -26,7 +26,9 @@ export function gapsOf(recordings: readonly Filmed[], atLeast = shortestGap): Ga
   const placed = set ? looked : looked.filter((one) => wallOf(one) !== null);
   const spans = placed.map((one) => (set ? sittingSpan(one) : wallSpan(one)));
   const gaps = gapsBetween(spans, atLeast);
-  const unknown = recordings.length - placed.length;
+  // A file in which there is no film fills no gap.
+  const films = recordings.filter((one) => one.probe !== null || one.trouble === null);
+  const unknown = films.length - placed.length;
   if (!set) return { clock: "wall", gaps, unknown };
   const anchor = anchorOf(looked);
   if (anchor === null) return { clock: "sitting", gaps, unknown };

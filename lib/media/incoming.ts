@@ -120,6 +120,28 @@ export async function idsOfIncoming(folder: string): Promise<string[]> {
   return [...new Set(names.map((name) => name.split(".")[0] ?? "").filter((id) => incomingId.test(id)))];
 }
 
+/**
+ * Throws away files of which nothing has arrived for a day, and what is left of beginnings that were cut short. One of
+ * which a part is there is kept until somebody lets it go.
+ *
+ * @returns how many were thrown away
+ */
+export async function sweepIncoming(folder: string, olderThanMs = 86_400_000): Promise<number> {
+  let swept = 0;
+  for (const id of await idsOfIncoming(folder)) {
+    const files = await Promise.all(
+      [id, `${id}.json`, `${id}.checked`].map((name) => stat(join(folder, name)).catch(() => null)),
+    );
+    const [bytes, told, checked] = files;
+    const begun = checked !== null || (told !== null && (bytes?.size ?? 0) > 0);
+    const latest = Math.max(...files.map((file) => file?.mtimeMs ?? 0));
+    if (begun || Date.now() - latest < olderThanMs) continue;
+    await forgetIncoming(folder, id);
+    swept++;
+  }
+  return swept;
+}
+
 /** Throws away an arriving file and what is known of it; one that has its name among the recordings stays there. */
 export async function forgetIncoming(folder: string, id: string): Promise<void> {
   if (!incomingId.test(id)) return;

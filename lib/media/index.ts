@@ -24,6 +24,7 @@ export {
   readIncoming,
   readTold,
   settleIncoming,
+  sweepIncoming,
 } from "./incoming.ts";
 export { type FolderListing, type ListedFile, listFolder, recordingEndings } from "./list-folder.ts";
 export { mediaType } from "./media-type.ts";

@@ -99,7 +99,7 @@ async function settle(file: ListedFile, candidates: Candidates, disk: Disk): Pro
   const free = twins.filter((place) => !taken.has(place.placeId));
   const moved = await movedFrom(file, free, disk);
   if (moved) return { kind: "moved", file, place: moved, fingerprint: print };
-  for (const place of twins) {
+  for (const place of twins.slice(0, MOST_COPIES)) {
     const there = taken.has(place.placeId) || (await disk.isThere(place));
     if (there && (await disk.isSame(file, place))) return { kind: "second", file, place, fingerprint: print };
   }
@@ -117,13 +117,23 @@ async function movedFrom(
   twins: readonly KnownFile[],
   disk: Disk,
 ): Promise<KnownFile | null> {
+  const old = twins.filter((place) => sameTime(place, file));
+  const named = await emptyOf(
+    old.filter((place) => lastStep(place.path) === lastStep(file.path)),
+    disk,
+  );
+  const empty = named.length > 0 ? named : await emptyOf(old, disk);
+  return recordingsOf(empty).length === 1 ? (empty[0] ?? null) : null;
+}
+
+/** Of more copies than these nobody could say which is which. */
+const MOST_COPIES = 50;
+
+async function emptyOf(places: readonly KnownFile[], disk: Disk): Promise<KnownFile[]> {
+  if (places.length > MOST_COPIES) return [];
   const empty: KnownFile[] = [];
-  for (const place of twins) {
-    if (sameTime(place, file) && !(await disk.isThere(place))) empty.push(place);
-  }
-  if (recordingsOf(empty).length <= 1) return empty[0] ?? null;
-  const named = empty.filter((place) => lastStep(place.path) === lastStep(file.path));
-  return recordingsOf(named).length === 1 ? (named[0] ?? null) : null;
+  for (const place of places) if (!(await disk.isThere(place))) empty.push(place);
+  return empty;
 }
 
 function grouped<Key>(places: readonly KnownFile[], by: (place: KnownFile) => Key): Map<Key, KnownFile[]> {

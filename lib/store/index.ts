@@ -25,7 +25,9 @@ export {
   originals,
   placesOf,
   placesOfBuild,
+  type Renewal,
   renewPlace,
+  renewPlaces,
   rootFor,
 } from "./places.ts";
 export {

@@ -1,4 +1,5 @@
 import path from "node:path";
+import { inTransaction } from "./apply.ts";
 import type { PrismaClient } from "./prisma-client/client.ts";
 
 /** Where the bytes of a recording lie: a root folder and a path in it, with `/`. */
@@ -38,18 +39,34 @@ export async function addPlace(client: PrismaClient, rootId: string, place: NewP
   });
 }
 
-/** Brings a place up to date: the file has been moved, has changed, or its ends have been read. */
-export async function renewPlace(
-  client: PrismaClient,
-  id: string,
-  facts: Partial<Pick<KnownPlace, "path" | "size" | "modifiedAt" | "fingerprint">> & { rootId?: string },
-): Promise<void> {
-  const place = await client.place.findUnique({ where: { id } });
-  if (!place) return;
-  const { rootId, path: inRoot, recordingId } = { ...place, ...facts };
-  // The recording may have been seen there before: one place remains.
-  await client.place.deleteMany({ where: { rootId, path: inRoot, recordingId, id: { not: id } } });
-  await client.place.update({ where: { id }, data: facts });
+/** What is new of a place: the file has been moved, has changed, or its ends have been read. */
+export interface Renewal {
+  id: string;
+  facts: Partial<Pick<KnownPlace, "path" | "size" | "modifiedAt" | "fingerprint">> & { rootId?: string };
+}
+
+/** Brings a place up to date. */
+export function renewPlace(client: PrismaClient, id: string, facts: Renewal["facts"]): Promise<void> {
+  return renewPlaces(client, [{ id, facts }]);
+}
+
+/** How many places are brought up to date at a time: others wait for their turn meanwhile. */
+const AT_ONCE = 500;
+
+/** Brings places up to date. */
+export async function renewPlaces(client: PrismaClient, renewals: readonly Renewal[]): Promise<void> {
+  for (let at = 0; at < renewals.length; at += AT_ONCE) {
+    await inTransaction(client, async (tx) => {
+      for (const { id, facts } of renewals.slice(at, at + AT_ONCE)) {
+        const place = await tx.place.findUnique({ where: { id } });
+        if (!place) continue;
+        const { rootId, path: inRoot, recordingId } = { ...place, ...facts };
+        // The recording may have been seen there before: one place remains.
+        await tx.place.deleteMany({ where: { rootId, path: inRoot, recordingId, id: { not: id } } });
+        await tx.place.update({ where: { id }, data: facts });
+      }
+    });
+  }
 }
 
 /** The places of a recording, a copy that plays before the original. */

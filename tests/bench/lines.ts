@@ -1,9 +1,20 @@
+import { checkValuesLine } from "./check-values.ts";
 import { compileLine } from "./compile.ts";
 import type { BenchLine } from "./measure.ts";
 import { printLine } from "./print.ts";
+import { bringInLine, listingLine } from "./recordings.ts";
 import { sheetLine } from "./sheet.ts";
 import { startLine } from "./start.ts";
 import { writeLine } from "./write.ts";
 
 /** Every figure of speed, in the order in which a restorer meets them. */
-export const lines: readonly BenchLine[] = [startLine, sheetLine, writeLine, compileLine, printLine];
+export const lines: readonly BenchLine[] = [
+  startLine,
+  listingLine,
+  bringInLine,
+  sheetLine,
+  writeLine,
+  checkValuesLine,
+  compileLine,
+  printLine,
+];

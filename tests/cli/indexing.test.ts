@@ -1,12 +1,16 @@
 import { createHash } from "node:crypto";
 import fs from "node:fs";
+import { createServer } from "node:http";
+import type { AddressInfo } from "node:net";
 import os from "node:os";
 import path from "node:path";
 import { afterAll, describe, expect, test } from "vitest";
 import type { Recording } from "#lib/build/index.ts";
+import { doors } from "#lib/cli/doors/index.ts";
 import {
   awayOf,
   Indexing,
+  indexingOf,
   listInPlace,
   lookAt,
   nameFile,
@@ -209,6 +213,84 @@ describe("a folder listed in place", () => {
     const row = (await recordings(opened)).get("b.mp4");
     expect(row).toMatchObject({ ...set, probe: shown.probe, sha256: sha256(path.join(drive, "b.mp4")) });
     await finish(work);
+  });
+});
+
+describe("names that were meant to harm", () => {
+  const names = [
+    "quote\" and 'quote'.webm",
+    "line\nbreak.webm",
+    "\u202egnp.webm",
+    "a..b.webm",
+    "-rf.webm",
+    "<b>bold.webm",
+    `${"ü".repeat(125)}.webm`,
+    "CON.webm",
+  ];
+
+  test("are listed as they are, and their films play", async () => {
+    const { opened, drive, work } = await shop(Object.fromEntries(names.map((name) => [name, "a"])));
+    expect(await listInPlace(opened, drive, at)).toMatchObject({ listed: names.length, unreadable: [] });
+    const all = await recordings(opened);
+    expect([...all.keys()].sort()).toEqual([...names].sort());
+    for (const [name, one] of all) expect(await playsFrom(opened, one.id)).toBe(name);
+    await work.stop();
+  });
+});
+
+describe("the door to the work in the background", () => {
+  test("says how far it is, stops it, lets it go on, and has a film looked at again", async () => {
+    const { opened, drive } = await shop({ "b.mp4": "b", "notes.mp4": Buffer.from("no film, only words") });
+    await listInPlace(opened, drive, at);
+    const server = createServer((req, res) => void doors(opened, req, res, process.cwd()));
+    await new Promise<void>((resolve) => server.listen(0, "127.0.0.1", resolve));
+    const address = `http://127.0.0.1:${(server.address() as AddressInfo).port}/media/index`;
+    const wish = async (body: unknown) => {
+      const response = await fetch(address, { method: "POST", body: JSON.stringify(body) });
+      return { status: response.status, ...(await response.json()) };
+    };
+    const work = indexingOf(opened);
+    const build = "build-1";
+    expect(await wish({ build, do: "stop" })).toMatchObject({
+      status: 200,
+      state: "stopped",
+      of: 2,
+      looked: 0,
+    });
+    await wish({ build, do: "go on" });
+    await work.rest();
+    const told = await (await fetch(`${address}?build=${build}`)).json();
+    expect(told).toMatchObject({
+      state: "resting",
+      doing: null,
+      of: 2,
+      looked: 2,
+      hashed: 2,
+      away: [],
+      same: [],
+    });
+    expect(told.recordings).toHaveLength(2);
+    const later = await (await fetch(`${address}?build=${build}&since=${told.seq}`)).json();
+    expect(later.recordings).toEqual([]);
+    // The file is mended under its own name: looking again finds the film.
+    put(drive, "notes.mp4", "c");
+    await listInPlace(opened, drive, at);
+    const notes = await idOf(opened, "notes.mp4");
+    await wish({ build, do: "look again", recording: notes });
+    await work.rest();
+    expect((await recordings(opened)).get("notes.mp4")).toMatchObject({ id: notes, trouble: null });
+    for (const wrong of [
+      {},
+      { build, do: "explode" },
+      { build, do: "look again", recording: "nowhere" },
+      7,
+      null,
+    ]) {
+      const { status, found, todo } = await wish(wrong);
+      expect([status, typeof found, todo === ""]).toEqual([400, "string", false]);
+    }
+    server.closeAllConnections();
+    server.close();
   });
 });
 

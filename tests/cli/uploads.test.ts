@@ -305,6 +305,23 @@ describe("a program that is ended while it takes a file that has arrived", () =>
   });
 });
 
+describe("what never came to anything", () => {
+  test("is thrown away after a day; a part that has arrived is kept until somebody lets it go", async () => {
+    const { opened, address } = await shop();
+    const { id } = await bring(address, film, "first.webm", 10);
+    await begin(address, 100);
+    const folder = path.join(opened.workshop.recordings, ".incoming");
+    const cut = crypto.randomUUID();
+    fs.writeFileSync(path.join(folder, cut), "");
+    await finishArrived(opened);
+    expect(incomingOf(opened)).toHaveLength(5);
+    const old = new Date(Date.now() - 2 * 86_400_000);
+    for (const name of incomingOf(opened)) fs.utimesSync(path.join(folder, name), old, old);
+    await finishArrived(opened);
+    expect(incomingOf(opened).sort()).toEqual([id, `${id}.json`]);
+  });
+});
+
 describe("a drive that takes no more", () => {
   test("is said to be full, and what has arrived can go on when there is room", () => {
     const script = fileURLToPath(new URL("./full-drive.ts", import.meta.url));

@@ -33,15 +33,15 @@ const sha256Of = (file: string) => createHash("sha256").update(fs.readFileSync(f
 const filmsIn = (workshop: string) =>
   fs.readdirSync(path.join(workshop, "recordings")).filter((name) => !name.startsWith("."));
 
-/** Lets that many pieces through and calls `then` for each that comes after. */
-async function onPieceAfter(
+/** Lets one piece through; from the next on, `then` has every request that brings or asks for pieces. */
+async function onSecondPiece(
   page: Page,
-  through: number,
   then: (route: import("@playwright/test").Route) => Promise<void>,
 ): Promise<() => Promise<void>> {
   let pieces = 0;
   await page.route("**/media/uploads/*", async (route) => {
-    if (route.request().method() !== "PATCH" || pieces++ < through) await route.continue();
+    if (route.request().method() === "PATCH") pieces += 1;
+    if (pieces < 2) await route.continue();
     else await then(route);
   });
   return () => page.unroute("**/media/uploads/*");
@@ -57,7 +57,7 @@ test.describe("a film that is brought in piece by piece", () => {
   }) => {
     const film = longFilm("Tag 2 – Räderwerk.mp4", 20);
     await beginBuild(page, program.address);
-    const release = await onPieceAfter(page, 1, (route) => route.abort());
+    const release = await onSecondPiece(page, (route) => route.abort());
     await page.getByLabel("Drop films here").setInputFiles(film.file);
     await expect(page.getByText("waits: the program does not answer")).toBeVisible();
     // Nothing partial is listed, here or in the folder.
@@ -74,7 +74,8 @@ test.describe("a film that is brought in piece by piece", () => {
     });
     await page.getByLabel("Drop films here").setInputFiles(film.file);
     await expect(page.getByRole("link", { name: "Tag 2 – Räderwerk.mp4" })).toBeVisible();
-    expect(Math.min(...offsets)).toBe(16 * 1024 * 1024);
+    // From the first piece on, or later: a piece may have begun between the line's mending and the reload.
+    expect(Math.min(...offsets)).toBeGreaterThanOrEqual(16 * 1024 * 1024);
     await expect(page.getByText("was broken off")).toHaveCount(0);
     const [kept] = filmsIn(program.folder);
     expect(sha256Of(path.join(program.folder, "recordings", kept as string))).toBe(film.sha256);
@@ -85,7 +86,7 @@ test.describe("a film that is brought in piece by piece", () => {
     const film = longFilm("strike.mp4", 20);
     await beginBuild(page, program.address);
     let killed: Promise<void> | null = null;
-    const release = await onPieceAfter(page, 1, async (route) => {
+    const release = await onSecondPiece(page, async (route) => {
       killed ??= stopProgram(program, "SIGKILL");
       await killed;
       await route.continue().catch(() => undefined);
@@ -106,7 +107,7 @@ test.describe("a film that is brought in piece by piece", () => {
   test("is let go when it is not wanted any more", async ({ page, program }) => {
     const film = longFilm("wrong film.mp4", 20);
     await beginBuild(page, program.address);
-    const release = await onPieceAfter(page, 1, (route) => route.abort());
+    const release = await onSecondPiece(page, (route) => route.abort());
     await page.getByLabel("Drop films here").setInputFiles(film.file);
     await expect(page.getByText("waits: the program does not answer")).toBeVisible();
     await page.getByRole("button", { name: "Stop" }).click();

@@ -60,7 +60,7 @@ test("undo and redo go on after a reload, deletions included", async ({ page, pr
   await expect(rows).toHaveCount(before);
   await page.goto(`${build}/changes`);
   await page.getByRole("button", { name: "Redo" }).click();
-  await expect(page.getByText("redo: Part without film")).toBeVisible();
+  await expect(page.getByText("On disk: redo: Part without film")).toBeVisible();
   await page.goto(build + desk);
   await expect(rows).toHaveCount(before + 1);
 });

@@ -66,8 +66,8 @@ test("a folder of films is listed where it lies: nothing in it is copied, change
 });
 
 test.describe("films that are away", () => {
-  // Naming the wrong film is answered with a refusal, which the browser notes.
-  test.use({ toleratedErrors: /status of 400/ });
+  // Naming the wrong film, and asking for one that is away, are answered with a refusal, which the browser notes.
+  test.use({ toleratedErrors: /status of (400|404)/ });
 
   test("films of a drive that was unplugged are said to be away, and are known again under other names", async ({
     page,
@@ -91,7 +91,10 @@ test.describe("films that are away", () => {
     fs.renameSync(drive, other);
     await page.reload();
     const lines = page.locator(".lines > li", { hasText: "000" });
-    await expect(page.getByText(`The drive or folder ${drive} is not there.`)).toHaveCount(2);
+    await expect(
+      page.getByText(`The drive or folder ${drive} is not there. 2 films lie in it.`),
+    ).toBeVisible();
+    await expect(lines.getByText("Its drive or folder is not there.")).toHaveCount(2);
     await expect(lines.getByRole("link")).toHaveCount(0);
     fs.renameSync(path.join(other, "0001.mp4"), path.join(other, "Deckel ab.mp4"));
     await page.getByLabel("Or a folder where films lie").fill(other);
@@ -101,6 +104,13 @@ test.describe("films that are away", () => {
     await page.getByRole("link", { name: "Deckel ab.mp4" }).click();
     await expect(page.locator(".transport .frame")).toHaveText(/frame \d+ of \d+/);
     await expect(page.locator(".log-row")).toHaveCount(1);
+    // Unplugged while its log is open: the log says so, and shows the film when the drive is back.
+    fs.renameSync(other, drive);
+    await page.reload();
+    await expect(page.getByText(`The drive or folder ${other} is not there.`)).toBeVisible();
+    fs.renameSync(drive, other);
+    await expect(page.getByText(`The drive or folder ${other} is not there.`)).toHaveCount(0);
+    await expect(page.locator(".transport .frame")).toHaveText(/frame \d+ of \d+/);
     await page.goBack();
 
     // One more goes by itself, and the restorer says where it is.

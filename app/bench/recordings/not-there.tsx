@@ -10,21 +10,24 @@ interface Words {
   todo: string;
 }
 
-/** Says that a film is not where it was, and takes it from where the restorer says it is now. */
+/**
+ * Says that a film is not where it was, and takes it from where the restorer says it is now. `brief` where the drive
+ * it lies on is spoken of elsewhere on the sheet.
+ */
 export function NotThere({
   recording,
   away,
+  brief = false,
   onFound,
 }: {
   recording: string;
   away: Words;
+  brief?: boolean;
   onFound: () => void;
 }) {
   return (
     <div className="finding" role="note">
-      <p>
-        {away.found} {away.expected} {away.todo}
-      </p>
+      <p>{brief ? "Its drive or folder is not there." : `${away.found} ${away.expected} ${away.todo}`}</p>
       <SayWhere recording={recording} onFound={onFound} />
     </div>
   );

@@ -16,7 +16,7 @@ export function RecordingsOf({ sitting, log }: { sitting: Sitting; log: string }
           <RecordingLine
             key={recording.id}
             recording={recording}
-            others={recordings.filter((one) => one !== recording)}
+            others={recordings.filter((one) => one !== recording && one.probe !== null)}
             log={log}
           />
         ))}

@@ -31,7 +31,7 @@ export function RecordingLine({
       <span className="grow">
         {opens ? <Link href={`${log}?recording=${recording.id}`}>{recording.name}</Link> : recording.name}
         {away ? (
-          <NotThere recording={recording.id} away={away} onFound={ask} />
+          <NotThere recording={recording.id} away={away} brief={away.kind === "root-missing"} onFound={ask} />
         ) : (
           <WhatIsWrong recording={recording} />
         )}
@@ -42,7 +42,7 @@ export function RecordingLine({
           {sayMoment(probe.duration)} · {probe.width} × {probe.height} · {probe.frameCount} frames
         </span>
       )}
-      <ClockOf recording={recording} others={others} />
+      {probe && <ClockOf recording={recording} others={others} />}
       <PublishedAt recording={recording} />
     </li>
   );

@@ -10,6 +10,7 @@ import {
   readIncoming,
   readTold,
   settleIncoming,
+  sweepIncoming,
 } from "#lib/media/index.ts";
 import {
   listRecordings,
@@ -80,6 +81,7 @@ export async function finishArrived(opened: OpenWorkshop): Promise<void> {
       await takeArrived(opened, id, settled.sha256).catch((error: unknown) => console.error(error));
     else if (await readRecording(opened.client, id)) await forgetIncoming(folder, id);
   }
+  await sweepIncoming(folder);
 }
 
 /** Files for a build that were broken off, or are arriving now. One of which nothing has arrived is not told of. */

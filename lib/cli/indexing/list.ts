@@ -16,7 +16,8 @@ import {
   type OpenWorkshop,
   type OriginalPlace,
   originals,
-  renewPlace,
+  type Renewal,
+  renewPlaces,
   rootFor,
   type Written,
 } from "#lib/store/index.ts";
@@ -60,8 +61,7 @@ export async function listInPlace(
   const places = new Map((await originals(client)).map((place) => [place.id, place]));
   const known = [...places.values()].map((place) => ({ ...place, placeId: place.id }));
   const all = await recognise(listing.files, known, rootId, diskOf(opened, folder, places));
-  const renewed: Written[] = [];
-  for (const one of all) renewed.push(...(await keepPlace(opened, rootId, one)));
+  const renewed = await keepPlaces(opened, rootId, all);
   const label = `Films of the folder ${folder}`.slice(0, 500);
   const rows = await listRecordings(client, rootId, newOnes(all, at), label);
   const again = all.filter((one) => one.kind !== "new");
@@ -92,32 +92,52 @@ function diskOf(opened: OpenWorkshop, folder: string, places: ReadonlyMap<string
       return file !== null;
     },
     isSame: async (file, { placeId }) => {
-      const [one, other] = [
-        await identity(path.join(folder, file.path)),
-        await identity(fileOf(at(placeId))),
-      ];
-      return one.ino === other.ino && one.dev === other.dev;
+      const files = [path.join(folder, file.path), fileOf(at(placeId))];
+      const [one, other] = await Promise.all(files.map((name) => identity(name).catch(() => null)));
+      return !!one && !!other && one.ino === other.ino && one.dev === other.dev;
     },
   };
 }
 
-/** Notes where a file lies now, each by itself: what has been found stays found if the rest is cut short. */
-async function keepPlace(opened: OpenWorkshop, rootId: string, one: Recognised): Promise<Written[]> {
-  if (one.kind === "new" || (one.kind === "known" && one.renew === "nothing")) return [];
+/** Notes where the known files lie now, and has those looked at anew that hold other bytes. */
+async function keepPlaces(
+  opened: OpenWorkshop,
+  rootId: string,
+  all: readonly Recognised[],
+): Promise<Written[]> {
   const { client } = opened;
+  await renewPlaces(
+    client,
+    all.flatMap((one) => renewalOf(one, rootId)),
+  );
+  const rows: Written[] = [];
+  for (const one of all) {
+    if (one.kind === "second") await addSecond(opened, rootId, one);
+    else if (one.kind === "known" && one.renew === "bytes")
+      rows.push(...(await forgetLook(opened, one.place.recordingId)));
+    else if (one.kind === "moved" && one.place.path !== one.file.path)
+      rows.push(...(await renameAfterFile(opened, one.place.recordingId, one.place.path, one.file.path)));
+  }
+  return rows;
+}
+
+function renewalOf(one: Recognised, rootId: string): Renewal[] {
+  if (one.kind === "new" || one.kind === "second") return [];
+  if (one.kind === "known" && one.renew === "nothing") return [];
   const { path: inRoot, size, mtimeMs: modifiedAt } = one.file;
-  const { placeId, recordingId, path: before } = one.place;
-  const facts = { path: inRoot, size, modifiedAt };
-  if (one.kind === "second") {
-    await addPlace(client, rootId, { ...facts, recordingId, role: "original", fingerprint: one.fingerprint });
-    return [];
-  }
-  if (one.kind === "known" && one.renew === "bytes") {
-    await renewPlace(client, placeId, { ...facts, fingerprint: "" });
-    return forgetLook(opened, recordingId);
-  }
-  await renewPlace(client, placeId, { rootId, ...facts });
-  return renameAfterFile(opened, recordingId, before, inRoot);
+  const unread = one.kind === "known" && one.renew === "bytes" ? { fingerprint: "" } : {};
+  return [{ id: one.place.placeId, facts: { rootId, path: inRoot, size, modifiedAt, ...unread } }];
+}
+
+async function addSecond(
+  { client }: OpenWorkshop,
+  rootId: string,
+  { file, place, fingerprint: print }: Extract<Recognised, { kind: "second" }>,
+): Promise<void> {
+  const { path: inRoot, size, mtimeMs: modifiedAt } = file;
+  const { recordingId } = place;
+  const role = "original";
+  await addPlace(client, rootId, { path: inRoot, size, modifiedAt, recordingId, role, fingerprint: print });
 }
 
 function newOnes(all: readonly Recognised[], at: { buildId: string; sittingId: string }): Listed[] {
