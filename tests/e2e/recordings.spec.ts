@@ -66,8 +66,8 @@ test("a folder of films is listed where it lies: nothing in it is copied, change
 });
 
 test.describe("films that are away", () => {
-  // Naming the wrong film, and asking for one that is away, are answered with a refusal, which the browser notes.
-  test.use({ toleratedErrors: /status of (400|404)/ });
+  // Naming the wrong film, and asking for one that is away, are refused; the browser and the player note it.
+  test.use({ toleratedErrors: /status of (400|404)|MEDIA_ERR_SRC_NOT_SUPPORTED/ });
 
   test("films of a drive that was unplugged are said to be away, and are known again under other names", async ({
     page,
