@@ -60,7 +60,7 @@ export function generateClient() {
 
 /** Builds the pages, if anything they are made from has changed. */
 export function buildPages() {
-  const made = hashOf(["app", "lib", "public", "next.config.ts", "tsconfig.json", "package-lock.json"]);
+  const made = hashOf(["app", "lib", "public", "next.config.mjs", "tsconfig.json", "package-lock.json"]);
   if (isStamped("pages", made) && fs.existsSync(path.join(root, ".next", "BUILD_ID"))) return;
   console.error("Building the pages…");
   const env = { ...process.env, NEXT_TELEMETRY_DISABLED: "1", NODE_ENV: "production" };

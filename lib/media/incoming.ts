@@ -109,9 +109,11 @@ export async function settleIncoming(
 export async function findSettled(recordings: string, id: string): Promise<ArrivedFile | null> {
   const checked = await readChecked(incomingFolder(recordings), id);
   if (!checked || checked.diskName === "") return null;
-  // As long as it lies among the arriving ones, it has not been settled.
-  if (await lstat(join(incomingFolder(recordings), id)).catch(() => null)) return null;
-  return arrived(join(recordings, checked.diskName), checked).catch(() => null);
+  const file = join(recordings, checked.diskName);
+  const arriving = join(incomingFolder(recordings), id);
+  // As long as it lies among the arriving ones only, it has not been settled.
+  if ((await lstat(arriving).catch(() => null)) && !(await isSameFile(arriving, file))) return null;
+  return arrived(file, checked).catch(() => null);
 }
 
 /** What is left of files that have been settled or were cut short while they began: their ids. */

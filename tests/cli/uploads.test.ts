@@ -295,14 +295,22 @@ describe("a program that is ended while it takes a file that has arrived", () =>
     expect(incomingOf(shop.opened)).toEqual([]);
   });
 
-  test("when it had its name and was not listed: it is listed at the next start, with nobody asking", async () => {
-    const { opened, id, incoming, checked, recordings } = await arrived();
-    checked("first.webm");
-    fs.renameSync(incoming(id), path.join(recordings, "first.webm"));
-    await finishArrived(opened);
-    expect((await listed(opened)).map((one) => [one.id, one.sha256])).toEqual([[id, sha256(film)]]);
-    expect(incomingOf(opened)).toEqual([]);
-  });
+  const named = {
+    "under its name only": fs.renameSync,
+    "under its name and still among the arriving ones": fs.linkSync,
+  };
+
+  test.each(Object.entries(named))(
+    "%s, and not listed: it is listed at the next start, with nobody asking",
+    async (_, give) => {
+      const { opened, id, incoming, checked, recordings } = await arrived();
+      checked("first.webm");
+      give(incoming(id), path.join(recordings, "first.webm"));
+      await finishArrived(opened);
+      expect((await listed(opened)).map((one) => [one.id, one.sha256])).toEqual([[id, sha256(film)]]);
+      expect(incomingOf(opened)).toEqual([]);
+    },
+  );
 });
 
 describe("what never came to anything", () => {

@@ -3,6 +3,9 @@ import path from "node:path";
 
 const root = path.resolve(import.meta.dirname, "..", "..");
 
+/** As `npm start` has it: what is thrown away soon is swept up sooner, which costs little and saves 40 MB. */
+const flags = ["--max-semi-space-size=2"];
+
 /** The program, running on a workshop of its own. */
 export interface Running {
   address: string;
@@ -12,7 +15,7 @@ export interface Running {
 
 /** Starts the program as `npm start` does, once everything is built, on a free port. */
 export async function startProgram(folder: string, env: Record<string, string> = {}): Promise<Running> {
-  const child = spawn(process.execPath, ["lib/cli/start.mjs"], {
+  const child = spawn(process.execPath, [...flags, "lib/cli/start.mjs"], {
     cwd: root,
     env: { ...process.env, WORKSHOP_DIR: folder, PORT: "0", ...env },
     stdio: ["ignore", "pipe", "pipe"],

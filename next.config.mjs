@@ -1,6 +1,7 @@
-import type { NextConfig } from "next";
+// Plain JavaScript: read as TypeScript, it would bring the compiler into the running program.
 
-const config: NextConfig = {
+/** @type {import("next").NextConfig} */
+const config = {
   // Compression would take away the length of what is served, and buys nothing on the loopback address.
   compress: false,
   poweredByHeader: false,
