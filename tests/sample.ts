@@ -24,6 +24,8 @@ export function sampleDocument(given: Partial<BuildDocument> = {}): BuildDocumen
     stills: [],
     edits: [],
     answers: [],
+    releases: [],
+    errata: [],
     foreign: [],
     ...given,
   };

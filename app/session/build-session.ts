@@ -69,6 +69,8 @@ const lists = {
   still: "stills",
   edit: "edits",
   answer: "answers",
+  release: "releases",
+  erratum: "errata",
 } as const;
 
 const RETRY_AFTER = [300, 1000, 3000, 5000];

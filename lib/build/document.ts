@@ -5,9 +5,11 @@ import type {
   Build,
   CaptionTrack,
   Edit,
+  Erratum,
   Item,
   Machine,
   Recording,
+  Release,
   Sitting,
   Still,
 } from "./rows.ts";
@@ -40,6 +42,8 @@ export interface BuildDocument {
   stills: Still[];
   edits: Edit[];
   answers: AnswerRow[];
+  releases: Release[];
+  errata: Erratum[];
   foreign: ForeignMark[];
 }
 
@@ -54,6 +58,8 @@ export const rowLists = [
   "stills",
   "edits",
   "answers",
+  "releases",
+  "errata",
 ] as const;
 export type RowList = (typeof rowLists)[number];
 

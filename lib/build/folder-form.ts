@@ -7,9 +7,11 @@ import {
   buildRow,
   captionTrackRow,
   editRow,
+  erratumRow,
   itemRow,
   machineRow,
   recordingRow,
+  releaseRow,
   sittingRow,
   stillRow,
 } from "./rows.ts";
@@ -44,6 +46,8 @@ export const buildFolder = z.object({
   stills: z.array(stillRow).max(100_000),
   edits: z.array(editRow).max(100_000),
   answers: z.array(answerRow).max(100_000),
+  releases: z.array(releaseRow).max(1000).default([]),
+  errata: z.array(erratumRow).max(10_000).default([]),
   foreign: z
     .array(
       z.object({

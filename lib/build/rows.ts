@@ -173,6 +173,46 @@ export const editRow = z.object({
 export type Edit = z.infer<typeof editRow>;
 export type EditName = Edit["edit"];
 
+/** A procedure frozen as published. Its bytes lie in the workshop's folder of releases, under its id. */
+export const releaseRow = z.object({
+  ...base,
+  buildId: id,
+  /** Revision letter: "A". */
+  revision: z.string().min(1).max(5),
+  /** The day of release, ISO 8601: "2026-11-28". */
+  date: z.iso.date(),
+  /** What changed since the one before, in the restorer's words. */
+  changed: text,
+  /** What somebody who followed the one before has to do again; empty for nothing. */
+  again: text,
+  /** SHA-256 of the procedure as canonical JSON, in hex. */
+  contentHash: z.string().length(64),
+});
+export type Release = z.infer<typeof releaseRow>;
+
+/** What can come of a report; the first while nobody has said. */
+export const dispositions = ["", "mistake", "stands", "known already"] as const;
+
+/** A mistake reported against a release. From whom it came does not matter, and is not kept. */
+export const erratumRow = z.object({
+  ...base,
+  buildId: id,
+  releaseId: id,
+  reportedAt: wallTime,
+  /** The report, in its own words. */
+  words: text,
+  /** The mark it speaks of; null where it names none. */
+  markId: id.nullable(),
+  /** The value or wording in question. */
+  value: line,
+  disposition: z.enum(dispositions),
+  /** What is right, or why it stands. */
+  correction: text,
+  /** The release that has it right; null until there is one. */
+  mendedIn: id.nullable(),
+});
+export type Erratum = z.infer<typeof erratumRow>;
+
 /** The row of an answer to a finding. */
 export const answerRow = z.object({
   ...base,

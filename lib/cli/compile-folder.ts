@@ -6,7 +6,15 @@ import { type Finding, finding, open, worstFirst } from "#lib/finding/index.ts";
 import { pathIn, type ReadFolder, readFolder, readInside } from "#lib/folder/index.ts";
 import { bakePicture, findFfmpeg, probe, stillWithFfmpeg } from "#lib/media/index.ts";
 import { type CheckedProcedure, compile } from "#lib/procedure/index.ts";
-import { type Output, type Paper, toHtml, toMarkdown, toPartsCsv, toPdf } from "#lib/publish/index.ts";
+import {
+  historyOf,
+  type Output,
+  type Paper,
+  toHtml,
+  toMarkdown,
+  toPartsCsv,
+  toPdf,
+} from "#lib/publish/index.ts";
 
 /** What compiling a folder came to. */
 export interface Compiled {
@@ -29,7 +37,8 @@ export async function compileFolder(
   const read = await readFolder(folder);
   const taken = await takeMissingStills(read);
   const checked = checkFolder(read);
-  const publishing = { ...options, stills: (sha256: string) => stillBytes(read, taken, sha256) };
+  const history = historyOf(read.document, checked.procedure);
+  const publishing = { ...options, history, stills: (sha256: string) => stillBytes(read, taken, sha256) };
   const outputs: Output[] = [
     await toPdf(checked, publishing),
     await toHtml(checked, publishing),

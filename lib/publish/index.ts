@@ -7,5 +7,15 @@ export { toMarkdown } from "./markdown/index.ts";
 export type { Output, OutputFile, Paper, Publish, PublishOptions } from "./output.ts";
 export { toPartsCsv } from "./parts/index.ts";
 export { type PdfOutput, toPdf } from "./pdf/index.ts";
+export {
+  type CorrectionLine,
+  compareRevisions,
+  type History,
+  historyOf,
+  nextRevision,
+  type RevisionLine,
+  releaseOutputs,
+  releasesInOrder,
+} from "./release/index.ts";
 export { projectPath, projectRoot } from "./root.ts";
 export { type SheetState, sheetState } from "./state.ts";

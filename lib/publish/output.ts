@@ -1,4 +1,5 @@
 import type { CheckedProcedure } from "#lib/procedure/tree.ts";
+import type { History } from "./release/history.ts";
 
 /** A file of an output. `name` is relative, with `/`. */
 export interface OutputFile {
@@ -20,6 +21,10 @@ export interface PublishOptions {
   printedOn: string;
   /** The revision that is being published; without one the output says "Unreleased". */
   release?: { revision: string; date: string };
+  /** Earlier revisions, and mistakes that were found in them; they are printed where there are any. */
+  history?: History;
+  /** Marks of the steps that are not as in the revision before: a bar in the margin says so. */
+  changedSteps?: readonly string[];
   /** Size of paper, for outputs that have pages; A4 until said otherwise. */
   paper?: Paper;
 }

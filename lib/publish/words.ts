@@ -1,5 +1,6 @@
 import { type CharacteristicValue, partEvents, type SignalWord, type Stage } from "#lib/mark/index.ts";
 import type { CautionNote, DeferredLine, PartUse, Procedure, Step } from "#lib/procedure/tree.ts";
+import type { CorrectionLine, RevisionLine } from "./release/history.ts";
 import type { SheetState } from "./state.ts";
 
 /** The words that outputs share, so that a reader meets the same ones on paper, on a screen and in a file. */
@@ -70,6 +71,21 @@ export function standingBlock(state: SheetState): { label: string; value: string
     { label: "Open findings", value: String(state.openFindings) },
     { label: "Content hash", value: state.hash8 },
   ];
+}
+
+/** Where a correction belongs: "Revision A, step 4". */
+export function correctionPlace({ revision, step }: CorrectionLine): string {
+  return step === null ? `Revision ${revision}` : `Revision ${revision}, step ${step}`;
+}
+
+/** What became of a mistake that was found. */
+export function correctionStanding({ mendedIn }: CorrectionLine): string {
+  return mendedIn === null ? "Not yet mended in a release." : `Mended in revision ${mendedIn}.`;
+}
+
+/** What somebody who followed the revision before has to do again. */
+export function againText({ again }: RevisionLine): string {
+  return again.trim() === "" ? "Nothing has to be done again." : `To be done again: ${again}`;
 }
 
 /** The signal word as printed. An ungraded caution gets none of the four: nobody has said how bad it is. */

@@ -21,6 +21,8 @@ const tableOf: Record<(typeof rowLists)[number], TableName> = {
   stills: "still",
   edits: "edit",
   answers: "answer",
+  releases: "release",
+  errata: "erratum",
 };
 
 /**
@@ -113,6 +115,9 @@ export function withNewIds(document: BuildDocument): BuildDocument {
       .map((part) => renamed.get(part) ?? part)
       .join("/"),
   }));
+  // A copy has not been published: what was, and what was said of it, stays with the first.
+  copy.releases = [];
+  copy.errata = [];
   copy.build = { ...copy.build, title: `${document.build.title} (second copy)` };
   return copy;
 }

@@ -5,10 +5,12 @@ import type {
   BuildDocument,
   CaptionTrack,
   Edit,
+  Erratum,
   ForeignMark,
   Item,
   Machine,
   Recording,
+  Release,
   Sitting,
   Still,
 } from "#lib/build/index.ts";
@@ -41,6 +43,8 @@ async function readDocument(tx: Client, buildId: string): Promise<BuildDocument 
     stills: await readRows<Still>(tx, "still", { buildId }),
     edits: await readRows<Edit>(tx, "edit", { buildId }),
     answers: await readRows<AnswerRow>(tx, "answer", { buildId }),
+    releases: await readRows<Release>(tx, "release", { buildId }),
+    errata: await readRows<Erratum>(tx, "erratum", { buildId }),
     foreign: await foreignMarks(tx, machineId, buildId, marks),
   };
 }

@@ -5,9 +5,11 @@ import {
   buildRow,
   captionTrackRow,
   editRow,
+  erratumRow,
   itemRow,
   machineRow,
   recordingRow,
+  releaseRow,
   sittingRow,
   stillRow,
 } from "#lib/build/index.ts";
@@ -43,6 +45,8 @@ export const tables = {
   still: { delegate: "still", row: stillRow, json: [] },
   edit: { delegate: "edit", row: editRow, json: [] },
   answer: { delegate: "answer", row: answerRow, json: [] },
+  release: { delegate: "release", row: releaseRow, json: [] },
+  erratum: { delegate: "erratum", row: erratumRow, json: [] },
 } as const satisfies Record<string, Table>;
 export type TableName = keyof typeof tables;
 

@@ -17,6 +17,7 @@ const copies = () => import("./copies.ts");
 const folders = () => import("./folders.ts");
 const keep = () => import("./keep.ts");
 const print = () => import("./print.ts");
+const releases = () => import("./releases.ts");
 const uploads = () => import("./uploads.ts");
 
 /**
@@ -36,6 +37,8 @@ export async function doors(
     else if (door === "folders") await (await folders()).foldersDoor(opened, req, res, root);
     else if (door === "keep" && kind !== "") await (await keep()).keepDoor(opened, req, res, { kind, root });
     else if (door === "print") await (await print()).printDoor(opened, req, res);
+    else if (door === "release")
+      await (await releases()).releasesDoor(opened, req, res, { id: kind, name: restOf(url) });
     else return false;
   } catch (error) {
     answerError(res, error);
@@ -63,6 +66,11 @@ async function media(
   if (kind === "recordings" && rest === "copy") return (await copies()).copyDoor(opened, req, res, id);
   if (kind === "stills" && id !== "") return serveStill(opened, req, res, id);
   answer(res, 404, { found: `Nothing is kept at ${req.url?.slice(0, 200)}.`, expected: "", todo: "" });
+}
+
+/** What stands below the second part of an address: a path. */
+function restOf(url: URL): string {
+  return url.pathname.split("/").slice(3).map(decode).join("/");
 }
 
 function decode(part: string): string {

@@ -4,6 +4,7 @@ import { check } from "#lib/check/index.ts";
 import { diskName } from "#lib/media/index.ts";
 import { compile } from "#lib/procedure/index.ts";
 import {
+  historyOf,
   type Output,
   type PublishOptions,
   toHtml,
@@ -42,6 +43,7 @@ export async function printDoor(
     const checked = check(compile(document), document);
     const output = await maker.make(checked, {
       stills: async (sha256) => fs.readFile(stillPath(opened.workshop, sha256)).catch(() => null),
+      history: historyOf(document, checked.procedure),
       printedOn: new Date().toISOString().slice(0, 10),
       paper: url.searchParams.get("paper") === "letter" ? "letter" : "a4",
     });

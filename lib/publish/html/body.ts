@@ -2,13 +2,15 @@ import type { Element } from "hast";
 import { h } from "hastscript";
 import type { CheckedProcedure, Figure, Procedure, StageOfSteps } from "#lib/procedure/tree.ts";
 import { cleanTree, type Replaced, textCleaner } from "../clean.ts";
+import type { PublishOptions } from "../output.ts";
 import type { SheetState } from "../state.ts";
 import { stageName } from "../words.ts";
 import { frontNodes } from "./front.ts";
+import { correctionNodes, revisionNodes } from "./history.ts";
 import { measurementList } from "./lists.ts";
 import { stepNode } from "./step.ts";
 
-export interface BodyOptions {
+export interface BodyOptions extends Pick<PublishOptions, "history" | "changedSteps"> {
   /** The sheet's own standing, from `sheetState`. */
   state: SheetState;
   /** Address of a still's picture; null where there is none. */
@@ -28,10 +30,12 @@ export function procedureBody(checked: CheckedProcedure, options: BodyOptions): 
   const clean = textCleaner(options.replaced ?? new Map());
   const procedure = cleanTree(checked.procedure, clean);
   const state = cleanTree(options.state, clean);
+  const history = options.history && cleanTree(options.history, clean);
   return h("article.procedure", { lang: languageOf(procedure), "data-build": procedure.buildId }, [
-    ...frontNodes(procedure, state),
+    ...frontNodes(procedure, state, history && correctionNodes(history)),
     ...procedure.stages.map((stage) => stageNode(stage, options)),
     ...measurementList(procedure),
+    ...(history ? revisionNodes(history) : []),
     h("footer.sheet-state", [h("p", state.line)]),
   ]);
 }

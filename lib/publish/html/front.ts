@@ -8,7 +8,7 @@ import { listSection, partsList, supplyList } from "./lists.ts";
 import { cautionNode, deferredNode, prose } from "./parts-of-step.ts";
 
 /** What stands before the first step. */
-export function frontNodes(procedure: Procedure, state: SheetState): Element[] {
+export function frontNodes(procedure: Procedure, state: SheetState, corrections: Element[] = []): Element[] {
   const open = openItems(procedure);
   return [
     h("header.front", [
@@ -16,6 +16,7 @@ export function frontNodes(procedure: Procedure, state: SheetState): Element[] {
       ...prose(procedure.summary, "summary"),
       block([...titleBlock(procedure), ...standingBlock(state)]),
     ]),
+    ...corrections,
     ...listSection("left-open", "Left open", [
       open.length > 0
         ? h(

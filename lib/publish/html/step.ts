@@ -18,9 +18,12 @@ import {
 /** A step: number and tick box, then what can hurt, then what is done. */
 export function stepNode(step: Step, options: BodyOptions): Element {
   const id = `step-${step.number}`;
-  return h("section.step", { id, "data-step": step.mark, "aria-labelledby": `${id}-title` }, [
+  const changed = options.changedSteps?.includes(step.mark);
+  const attributes = { id, "data-step": step.mark, "aria-labelledby": `${id}-title` };
+  return h(changed ? "section.step.changed" : "section.step", attributes, [
     h("div.margin", [
       h("h3", { id: `${id}-title` }, `Step ${step.number}`),
+      changed ? h("p.changed-word", "Changed") : null,
       options.forScreen ? null : h("span.tick", { "aria-hidden": "true" }),
       ...film(step.moment, options),
     ]),

@@ -23,6 +23,8 @@ export async function toHtml(checked: CheckedProcedure, options: PublishOptions)
   const body = procedureBody(checked, {
     state: sheetState(checked, options, contentHash(checked)),
     replaced,
+    history: options.history,
+    changedSteps: options.changedSteps,
     still: ({ sha256 }) => dataAddress(stills.found.get(sha256)?.bytes),
   });
   const css = await readFile(projectPath("lib", "publish", "html", "procedure.css"), "utf8");

@@ -6,10 +6,14 @@ import { cleanTree, type Replaced, replacedSentence, textCleaner } from "../clea
 import { contentHash } from "../content-hash.ts";
 import { limits } from "../limits.ts";
 import { type Output, type PublishOptions, textFile } from "../output.ts";
+import type { History } from "../release/history.ts";
 import { type SheetState, sheetState } from "../state.ts";
 import { fetchStills, stillFiles } from "../stills.ts";
 import {
+  againText,
   allSteps,
+  correctionPlace,
+  correctionStanding,
   groupedCautions,
   inRuns,
   openItems,
@@ -29,13 +33,16 @@ export async function toMarkdown(checked: CheckedProcedure, options: PublishOpti
   const replaced: Replaced = new Map();
   const procedure = cleanTree(checked.procedure, textCleaner(replaced));
   const stills = await fetchStills(procedure, options);
+  const history = options.history && cleanTree(options.history, textCleaner(replaced));
+  const state = cleanTree(sheetState(checked, options, contentHash(checked)), textCleaner(replaced));
   const tree = root([
-    ...front(procedure, cleanTree(sheetState(checked, options, contentHash(checked)), textCleaner(replaced))),
+    ...front(procedure, state, history ? corrections(history) : []),
     ...procedure.stages.flatMap(({ stage, steps }) => [
       heading(2, stageName(stage)),
       ...steps.flatMap((step) => stepNodes(step, (sha256) => stills.found.has(sha256))),
     ]),
     ...measurements(procedure),
+    ...(history ? revisions(history) : []),
   ]);
   const text = remark().use(remarkGfm).data("settings", { bullet: "-", rule: "-" }).stringify(tree);
   const lost = replacedSentence(replaced, "U+FFFD", "they have no printed form");
@@ -49,7 +56,7 @@ export async function toMarkdown(checked: CheckedProcedure, options: PublishOpti
   };
 }
 
-function front(procedure: Procedure, state: SheetState): RootContent[] {
+function front(procedure: Procedure, state: SheetState, corrections: RootContent[]): RootContent[] {
   const open = openItems(procedure);
   const cautions = groupedCautions(procedure);
   return [
@@ -57,6 +64,7 @@ function front(procedure: Procedure, state: SheetState): RootContent[] {
     paragraph(state.line),
     ...list(titleBlock(procedure).map(({ label, value }) => [strong(`${label}:`), ` ${oneLine(value)}`])),
     ...prose(procedure.summary),
+    ...corrections,
     ...(open.length > 0
       ? [
           heading(2, "Left open"),
@@ -75,6 +83,24 @@ function front(procedure: Procedure, state: SheetState): RootContent[] {
     ...parts(procedure),
     ...(allSteps(procedure).length === 0 ? [paragraph("There are no steps yet.")] : []),
   ];
+}
+
+function corrections({ corrections }: History): RootContent[] {
+  if (corrections.length === 0) return [];
+  const items = corrections.map((line) => [
+    strong(`${correctionPlace(line)}:`),
+    ` ${[line.value, line.correction && `Right is: ${line.correction}`, correctionStanding(line)].map(oneLine).filter(Boolean).join(" ")}`,
+  ]);
+  return [heading(2, "Corrections"), ...list(items)];
+}
+
+function revisions({ revisions }: History): RootContent[] {
+  if (revisions.length === 0) return [];
+  const items = revisions.map((line, index) => [
+    strong(`Revision ${line.revision}, ${line.date}:`),
+    ` ${[line.changed || "First release.", index === revisions.length - 1 ? "" : againText(line)].map(oneLine).filter(Boolean).join(" ")}`,
+  ]);
+  return [heading(2, "Revisions"), ...list(items)];
 }
 
 function supplies(title: string, lines: Procedure["tools"]): RootContent[] {

@@ -12,12 +12,16 @@ import type {
 } from "#lib/procedure/tree.ts";
 import { paragraphs } from "../clean.ts";
 import { limits } from "../limits.ts";
-import type { Paper } from "../output.ts";
+import type { Paper, PublishOptions } from "../output.ts";
 import { printedValue, tieUnits, unitOf } from "../quantity.ts";
+import type { History } from "../release/history.ts";
 import type { SheetState } from "../state.ts";
 import type { Stills } from "../stills.ts";
 import {
+  againText,
   allSteps,
+  correctionPlace,
+  correctionStanding,
   groupedCautions,
   inRuns,
   instructionOf,
@@ -45,7 +49,12 @@ import { qrCode } from "./qr.ts";
 export function printSheet(
   procedure: Procedure,
   state: SheetState,
-  { paper, stills }: { paper: Paper; stills: Stills["found"] },
+  {
+    paper,
+    stills,
+    history = { revisions: [], corrections: [] },
+    changedSteps = [],
+  }: { paper: Paper; stills: Stills["found"] } & Pick<PublishOptions, "history" | "changedSteps">,
 ) {
   const steps = allSteps(procedure);
   const [lang, region] = languageParts(procedure.language);
@@ -85,7 +94,7 @@ export function printSheet(
       name: stageName(stage),
       first: index === 0,
       range: range(of),
-      steps: of.map((step) => printStep(step, stills)),
+      steps: of.map((step) => ({ ...printStep(step, stills), changed: changedSteps.includes(step.mark) })),
     })),
     measurements: procedure.measurements.map((line) => ({
       what: wide(measured(line)),
@@ -94,6 +103,26 @@ export function printSheet(
       values: values(line),
     })),
     steps: steps.length,
+    corrections: history.corrections.map(correction),
+    revisions: history.revisions.map(revision),
+  };
+}
+
+function correction(line: History["corrections"][number]) {
+  return {
+    place: correctionPlace(line),
+    said: [line.value, line.correction && `Right is: ${line.correction}`].flatMap(lines),
+    standing: correctionStanding(line),
+  };
+}
+
+function revision(line: History["revisions"][number], index: number, all: History["revisions"]) {
+  const first = index === all.length - 1;
+  return {
+    name: `Revision ${line.revision}`,
+    date: line.date,
+    changed: lines(line.changed || (first ? "First release." : "")),
+    again: first ? [] : lines(againText(line)),
   };
 }
 

@@ -44,6 +44,8 @@ export async function toPdf(checked: CheckedProcedure, options: PublishOptions):
     ...printSheet(procedure, cleanTree(sheetState(checked, options, contentHash(checked)), clean), {
       paper: options.paper ?? "a4",
       stills: stills.found,
+      history: options.history && cleanTree(options.history, clean),
+      changedSteps: options.changedSteps,
     }),
     date: dateParts(options.release?.date ?? options.printedOn),
   };

@@ -1,0 +1,10 @@
+/** Releases: their letters, what a printed sheet says of its past, and the files of one. */
+export {
+  type CorrectionLine,
+  type History,
+  historyOf,
+  type RevisionLine,
+  releasesInOrder,
+} from "./history.ts";
+export { releaseOutputs } from "./outputs.ts";
+export { compareRevisions, nextRevision } from "./revision.ts";

@@ -1,0 +1,34 @@
+import type { CheckedProcedure } from "#lib/procedure/tree.ts";
+import { canonicalJson } from "../canonical-json.ts";
+import { toHtml } from "../html/index.ts";
+import { toMarkdown } from "../markdown/index.ts";
+import { type Output, type OutputFile, type PublishOptions, textFile } from "../output.ts";
+import { toPartsCsv } from "../parts/index.ts";
+import { toPdf } from "../pdf/index.ts";
+
+/**
+ * Every file that a release is published as. The same procedure and options give the same bytes, on any day and in
+ * any time zone: nothing here looks at a clock.
+ */
+export async function releaseOutputs(
+  checked: CheckedProcedure,
+  options: PublishOptions & Required<Pick<PublishOptions, "release">>,
+): Promise<Output> {
+  const outputs = [
+    named("procedure-a4.pdf", await toPdf(checked, { ...options, paper: "a4" })),
+    named("procedure-letter.pdf", await toPdf(checked, { ...options, paper: "letter" })),
+    await toHtml(checked, options),
+    await toMarkdown(checked, options),
+    await toPartsCsv(checked, options),
+  ];
+  const findings = textFile("findings.json", `${canonicalJson(checked.findings)}\n`);
+  return {
+    files: [...outputs.flatMap((one) => one.files), findings],
+    losses: [...new Set(outputs.flatMap((one) => one.losses))],
+  };
+}
+
+/** An output of one file, under another name. */
+function named(name: string, output: Output): Output {
+  return { ...output, files: output.files.map((file): OutputFile => ({ ...file, name })) };
+}
