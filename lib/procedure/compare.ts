@@ -44,6 +44,13 @@ export function compareProcedures(before: Procedure, after: Procedure): Differen
   return [...differences, ...gone.map((step) => ofStep(step, "Step left out", step.title, ""))];
 }
 
+/** What a procedure says at a mark, in words; of a step's own mark, all that the step says. Empty where it says nothing. */
+export function sayingsAt(procedure: Procedure, mark: string): string[] {
+  return stepsOf(procedure)
+    .flatMap((step) => [...sayingsOf(step).values()].filter((one) => mark === step.mark || mark === one.mark))
+    .map(({ what, words }) => `${what}: ${words}`);
+}
+
 function stepsOf(procedure: Procedure): Step[] {
   return procedure.stages.flatMap(({ steps }) => steps);
 }

@@ -1,6 +1,6 @@
 /** The procedure: `compile` turns a build's marks and hand edits into stages and steps, with their lists. */
 
-export { type Concern, compareProcedures, type Difference } from "./compare.ts";
+export { type Concern, compareProcedures, type Difference, sayingsAt } from "./compare.ts";
 export { compile, stepsOf } from "./compile.ts";
 export {
   mergeWithPrevious,

@@ -13,6 +13,7 @@ export {
   type History,
   historyOf,
   nextRevision,
+  noticesOf,
   type RevisionLine,
   releaseOutputs,
   releasesInOrder,

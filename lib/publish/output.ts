@@ -23,6 +23,8 @@ export interface PublishOptions {
   release?: { revision: string; date: string };
   /** Earlier revisions, and mistakes that were found in them; they are printed where there are any. */
   history?: History;
+  /** What a reader has to know before anything else, a paragraph each: that there is a later revision. */
+  notices?: readonly string[];
   /** Marks of the steps that are not as in the revision before: a bar in the margin says so. */
   changedSteps?: readonly string[];
   /** Size of paper, for outputs that have pages; A4 until said otherwise. */

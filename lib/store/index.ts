@@ -41,6 +41,7 @@ export {
   type Waiting,
   waiting,
 } from "./recordings.ts";
+export { readRelease } from "./releases.ts";
 export { type Found, findMarks, rebuildSearch } from "./search.ts";
 export { readSettings, type Settings, settings, usualSettings, writeSettings } from "./settings.ts";
 export { MigrationError } from "./sqlite/migrate.ts";

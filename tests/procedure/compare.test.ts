@@ -12,7 +12,11 @@ function build(): BuildDocument {
     marks: [
       ...[10, 20, 30, 40, 50].map((at) => sampleMark(at, "action", { words: `Do what is at ${at}` })),
       sampleMark(21, "part", { name: "Gland nut", event: "removed", count: "1" }),
-      sampleMark(22, "measurement", { of: "Torque", specified: typed("20 N·m"), asFound: typed("12 N·m") }),
+      sampleMark(22, "measurement", {
+        words: "Torque",
+        specified: typed("20 N·m"),
+        asFound: typed("12 N·m"),
+      }),
       sampleMark(29, "caution", { hazard: "The shaft is sharp", avoid: "Wear gloves" }),
     ],
   });

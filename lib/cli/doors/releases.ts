@@ -4,6 +4,13 @@ import { z } from "zod";
 import { FolderError, readManifest } from "#lib/folder/index.ts";
 import { serveFile } from "#lib/media/index.ts";
 import { type OpenWorkshop, Refused } from "#lib/store/index.ts";
+import {
+  carriersOf,
+  differencesSince,
+  type OpenedRelease,
+  openRelease,
+  writeReading,
+} from "../read-release.ts";
 import { releaseBuild, releaseFolder } from "../release.ts";
 import { answer, readJson } from "./answer.ts";
 
@@ -15,7 +22,11 @@ const asking = z.object({
   mended: z.array(z.string().max(100)).max(10_000),
 });
 
-/** Releases: POST /release makes one; GET /release/ID/NAME is a file of one, as it was published. */
+/**
+ * Releases: POST /release makes one; GET /release/ID/NAME is a file of one, as it was published. Of one can be asked
+ * what `differences` there are to another or to the build as it is, and which `carriers` say the same at a mark; POST
+ * to `reading` writes it as a folder for a web server.
+ */
 export async function releasesDoor(
   opened: OpenWorkshop,
   req: IncomingMessage,
@@ -26,12 +37,33 @@ export async function releasesDoor(
     if (asked.id === "" && req.method === "POST") {
       const today = new Date().toISOString().slice(0, 10);
       answer(res, 200, { rows: await releaseBuild(opened, { ...ask(await readJson(req)), date: today }) });
+    } else if (asked.name === "differences") {
+      const to = new URL(req.url ?? "/", "http://localhost").searchParams.get("to");
+      const from = await mustOpen(opened, asked.id);
+      answer(res, 200, { differences: await differencesSince(opened, from, to) });
+    } else if (asked.name === "carriers") {
+      const markId = new URL(req.url ?? "/", "http://localhost").searchParams.get("mark");
+      answer(res, 200, { carriers: await carriersOf(opened, await mustOpen(opened, asked.id), { markId }) });
+    } else if (asked.name === "reading" && req.method === "POST") {
+      const { folder } = askFolder(await readJson(req));
+      const files = await writeReading(opened, await mustOpen(opened, asked.id), folder);
+      answer(res, 200, { files: files.length });
     } else await sendFile(opened, req, res, asked);
   } catch (error) {
     if (!(error instanceof FolderError)) throw error;
     const { found, expected, todo } = error;
     answer(res, 404, { found, expected, todo });
   }
+}
+
+async function mustOpen(opened: OpenWorkshop, id: string): Promise<OpenedRelease> {
+  const release = await openRelease(opened, id);
+  if (release) return release;
+  throw new Refused({
+    found: "There is no such release in this workshop.",
+    expected: "A release of one of its builds.",
+    todo: "Load the page again.",
+  });
 }
 
 /** Only what the release itself names is sent. */
@@ -74,6 +106,22 @@ function typeOf(name: string): string {
     ".jpg": "image/jpeg",
   };
   return types[path.extname(name)] ?? "application/octet-stream";
+}
+
+const folderForm = z.object({
+  folder: z.string().min(1).max(4000).refine(path.isAbsolute, {
+    error: "a whole path was expected, from the drive or the root down",
+  }),
+});
+
+function askFolder(value: unknown): z.infer<typeof folderForm> {
+  const asked = folderForm.safeParse(value);
+  if (asked.success) return asked.data;
+  throw new Refused({
+    found: `The folder does not fit: ${asked.error.issues[0]?.message}.`,
+    expected: "The whole path of a folder on this computer.",
+    todo: "Copy the path from the file manager.",
+  });
 }
 
 function ask(value: unknown): z.infer<typeof asking> {

@@ -10,7 +10,7 @@ import { correctionNodes, revisionNodes } from "./history.ts";
 import { measurementList } from "./lists.ts";
 import { stepNode } from "./step.ts";
 
-export interface BodyOptions extends Pick<PublishOptions, "history" | "changedSteps"> {
+export interface BodyOptions extends Pick<PublishOptions, "history" | "changedSteps" | "notices"> {
   /** The sheet's own standing, from `sheetState`. */
   state: SheetState;
   /** Address of a still's picture; null where there is none. */
@@ -32,6 +32,7 @@ export function procedureBody(checked: CheckedProcedure, options: BodyOptions): 
   const state = cleanTree(options.state, clean);
   const history = options.history && cleanTree(options.history, clean);
   return h("article.procedure", { lang: languageOf(procedure), "data-build": procedure.buildId }, [
+    ...(options.notices ?? []).map((text) => h("p.notice", { role: "note" }, clean(text))),
     ...frontNodes(procedure, state, history && correctionNodes(history)),
     ...procedure.stages.map((stage) => stageNode(stage, options)),
     ...measurementList(procedure),

@@ -25,6 +25,7 @@ export async function toHtml(checked: CheckedProcedure, options: PublishOptions)
     replaced,
     history: options.history,
     changedSteps: options.changedSteps,
+    notices: options.notices,
     still: ({ sha256 }) => dataAddress(stills.found.get(sha256)?.bytes),
   });
   const css = await readFile(projectPath("lib", "publish", "html", "procedure.css"), "utf8");

@@ -7,4 +7,5 @@ export {
   releasesInOrder,
 } from "./history.ts";
 export { releaseOutputs } from "./outputs.ts";
+export { noticesOf } from "./reading.ts";
 export { compareRevisions, nextRevision } from "./revision.ts";
