@@ -88,7 +88,12 @@ function NextRelease() {
         </p>
       )}
       {latest && (
-        <Differences from={latest.id} to={null} says={`What differs from revision ${latest.revision}`} />
+        <Differences
+          key={latest.id}
+          from={latest.id}
+          to={null}
+          says={`What differs from revision ${latest.revision}`}
+        />
       )}
       <form
         style={{ maxWidth: 720 }}

@@ -8,6 +8,7 @@ import { cautionWithoutWayOut } from "./caution-without-way-out.ts";
 import { noUnit } from "./no-unit.ts";
 import { openDeferred } from "./open-deferred.ts";
 import { orphanedEdit } from "./orphaned-edit.ts";
+import { reportOpen } from "./report-open.ts";
 import type { Rule } from "./rule.ts";
 import { stepWithoutStill } from "./step-without-still.ts";
 import { stillWithoutWords } from "./still-without-words.ts";
@@ -21,6 +22,7 @@ export const rules: readonly Rule[] = [
   openDeferred,
   unsortedMark,
   orphanedEdit,
+  reportOpen,
   // people and things
   cautionWithoutWayOut,
   cautionUnrated,

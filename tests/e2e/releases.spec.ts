@@ -11,7 +11,7 @@ test("a procedure is released, a mistake is reported against it, and the next re
   const build = await openDemo(page, program.address);
   await page.goto(`${build}/releases`);
   await page.getByRole("button", { name: "Release revision A" }).click();
-  const first = page.locator(".release", { hasText: "Revision A" });
+  const first = page.getByRole("article", { name: /^Revision A/ });
   await expect(first).toBeVisible({ timeout: 60_000 });
   const [id = ""] = fs.readdirSync(path.join(program.folder, "releases"));
   const file = path.join(program.folder, "releases", id, "procedure.html");
@@ -27,7 +27,7 @@ test("a procedure is released, a mistake is reported against it, and the next re
   await first.getByRole("link", { name: "Revision A" }).click();
   await expect(page.locator(".procedure .step").first()).toBeVisible();
   await page.getByLabel("What was reported").fill("Surely the pump is drained first?");
-  await page.getByLabel("Step").selectOption({ index: 1 });
+  await page.getByRole("combobox", { name: "Step" }).selectOption({ index: 1 });
   await page.getByLabel("The value or words").fill("with the engine warm");
   await page.getByRole("button", { name: "Keep the report" }).click();
   await expect(page.getByText("Kept. What comes of it")).toBeVisible();
@@ -52,7 +52,7 @@ test("a procedure is released, a mistake is reported against it, and the next re
   await page.getByLabel("What somebody who followed revision A").fill("Nothing, if nobody was scalded.");
   await expect(page.getByRole("checkbox", { name: "with the engine warm" })).toBeChecked();
   await page.getByRole("button", { name: "Release revision B" }).click();
-  const second = page.locator(".release", { hasText: "Revision B" });
+  const second = page.getByRole("article", { name: /^Revision B/ });
   await expect(second).toBeVisible({ timeout: 60_000 });
   await expect(report).toContainText("Mended in revision B.");
 

@@ -42,6 +42,15 @@ const spoilings: Spoiling[] = [
     },
   },
   {
+    name: "a release whose files are gone",
+    rule: "release-missing",
+    severity: "wrong",
+    names: /releases\/release-1/,
+    spoil: sql(
+      `INSERT INTO "Release" VALUES ('release-1','build-1','A','2026-05-03','','','${"0".repeat(64)}',NULL,1)`,
+    ),
+  },
+  {
     name: "a film cut short",
     rule: "recording-changed",
     severity: "wrong",

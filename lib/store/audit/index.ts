@@ -7,6 +7,7 @@ import { checkOrphans, checkUnknown } from "./files.ts";
 import type { Look, Looked, OnProgress } from "./look.ts";
 import { rebuildProjections } from "./rebuild.ts";
 import { checkPlaces } from "./recordings.ts";
+import { checkReleases } from "./releases.ts";
 import { checkLog, checkRows } from "./rows.ts";
 import { checkPictures, checkStills } from "./stills.ts";
 import { checkWords } from "./words.ts";
@@ -43,7 +44,7 @@ const checksOfFiles = [checkPictures, checkUnknown];
 const checksOfRows = [checkReferences, checkRows, checkLog, checkWords];
 
 /** Of the files that rows name, and of those that none names. */
-const checksOfBoth = [checkStills, checkPlaces, checkOrphans];
+const checksOfBoth = [checkStills, checkReleases, checkPlaces, checkOrphans];
 
 /**
  * Looks through a workshop for anything that is damaged, lost or left over. It reads only, in its own connection,
