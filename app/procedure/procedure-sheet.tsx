@@ -101,6 +101,16 @@ function Print({ buildId, title }: { buildId: string; title: string }) {
         </a>
       </div>
       <p className="small" style={{ marginTop: 10 }}>
+        For the bench, larger:{" "}
+        <a href={`${sheet}/pdf?paper=a4&edition=bench`} onClick={settle} download>
+          A4
+        </a>{" "}
+        ·{" "}
+        <a href={`${sheet}/pdf?paper=letter&edition=bench`} onClick={settle} download>
+          Letter
+        </a>
+      </p>
+      <p className="small" style={{ marginTop: 10 }}>
         <a href={`${sheet}/html`} onClick={settle} download>
           One HTML file
         </a>{" "}

@@ -10,6 +10,8 @@ import { Report } from "./report.tsx";
 const files = [
   ["procedure-a4.pdf", "PDF, A4"],
   ["procedure-letter.pdf", "PDF, Letter"],
+  ["bench-a4.pdf", "Bench sheet, A4"],
+  ["bench-letter.pdf", "Bench sheet, Letter"],
   ["procedure.html", "One HTML file"],
   ["procedure.md", "Markdown"],
   ["parts.csv", "Parts list"],

@@ -7,6 +7,7 @@ import { pathIn, type ReadFolder, readFolder, readInside } from "#lib/folder/ind
 import { bakePicture, findFfmpeg, probe, stillWithFfmpeg } from "#lib/media/index.ts";
 import { type CheckedProcedure, compile } from "#lib/procedure/index.ts";
 import {
+  type Edition,
   historyOf,
   type Output,
   type Paper,
@@ -32,7 +33,7 @@ export interface Compiled {
 export async function compileFolder(
   folder: string,
   out: string,
-  options: { paper: Paper; printedOn: string },
+  options: { edition?: Edition; paper: Paper; printedOn: string },
 ): Promise<Compiled> {
   const read = await readFolder(folder);
   const taken = await takeMissingStills(read);

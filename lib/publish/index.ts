@@ -5,6 +5,7 @@ export { type BodyOptions, procedureBody, toHtml } from "./html/index.ts";
 export { limits } from "./limits.ts";
 export { toMarkdown } from "./markdown/index.ts";
 export type { Output, OutputFile, Paper, Publish, PublishOptions } from "./output.ts";
+export { type Edition, editions } from "./output.ts";
 export { toPartsCsv } from "./parts/index.ts";
 export { type PdfOutput, toPdf } from "./pdf/index.ts";
 export {

@@ -27,9 +27,14 @@ export interface PublishOptions {
   notices?: readonly string[];
   /** Marks of the steps that are not as in the revision before: a bar in the margin says so. */
   changedSteps?: readonly string[];
+  /** For the desk, or for the bench: larger, with stop points. Only print has the two. */
+  edition?: Edition;
   /** Size of paper, for outputs that have pages; A4 until said otherwise. */
   paper?: Paper;
 }
+
+export const editions = ["page", "bench"] as const;
+export type Edition = (typeof editions)[number];
 
 export type Paper = "a4" | "letter";
 

@@ -45,6 +45,7 @@ export async function printDoor(
       stills: async (sha256) => fs.readFile(stillPath(opened.workshop, sha256)).catch(() => null),
       history: historyOf(document, checked.procedure),
       printedOn: new Date().toISOString().slice(0, 10),
+      edition: url.searchParams.get("edition") === "bench" ? "bench" : "page",
       paper: url.searchParams.get("paper") === "letter" ? "letter" : "a4",
     });
     send(res, output, maker.type, `${diskName(document.build.title)}.${maker.ending}`);

@@ -52,9 +52,10 @@ export function printSheet(
   {
     paper,
     stills,
+    edition = "page",
     history = { revisions: [], corrections: [] },
     changedSteps = [],
-  }: { paper: Paper; stills: Stills["found"] } & Pick<PublishOptions, "history" | "changedSteps">,
+  }: { paper: Paper; stills: Stills["found"] } & Pick<PublishOptions, "edition" | "history" | "changedSteps">,
 ) {
   const steps = allSteps(procedure);
   const [lang, region] = languageParts(procedure.language);
@@ -64,6 +65,7 @@ export function printSheet(
     title: wide(titleOf(procedure)),
     lang,
     region,
+    edition,
     paper: paper === "letter" ? "us-letter" : "a4",
     state,
     short: {

@@ -43,6 +43,7 @@ export async function toPdf(checked: CheckedProcedure, options: PublishOptions):
   const sheet = {
     ...printSheet(procedure, cleanTree(sheetState(checked, options, contentHash(checked)), clean), {
       paper: options.paper ?? "a4",
+      edition: options.edition,
       stills: stills.found,
       history: options.history && cleanTree(options.history, clean),
       changedSteps: options.changedSteps,

@@ -17,6 +17,8 @@ export async function releaseOutputs(
   const outputs = [
     named("procedure-a4.pdf", await toPdf(checked, { ...options, paper: "a4" })),
     named("procedure-letter.pdf", await toPdf(checked, { ...options, paper: "letter" })),
+    named("bench-a4.pdf", await toPdf(checked, { ...options, paper: "a4", edition: "bench" })),
+    named("bench-letter.pdf", await toPdf(checked, { ...options, paper: "letter", edition: "bench" })),
     await toHtml(checked, options),
     await toMarkdown(checked, options),
     await toPartsCsv(checked, options),
