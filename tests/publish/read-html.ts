@@ -8,7 +8,7 @@ export interface ReadTag {
 
 export interface ReadHtml {
   tags: ReadTag[];
-  /** All text outside tags, style left out, with character references resolved. */
+  /** All text outside tags, style and script left out, with character references resolved. */
   text: string;
   /** What is left between tags and looks like one, which a well-formed file has none of. */
   stray: string[];
@@ -18,7 +18,10 @@ const tag = /<(\/?)([a-zA-Z][a-zA-Z0-9]*)((?:\s+[^\s=>"']+(?:="[^"]*"|='[^']*'|=
 const attribute = /([^\s=>"']+)(?:=(?:"([^"]*)"|'([^']*)'|([^\s"'>]+)))?/g;
 
 export function readHtml(html: string): ReadHtml {
-  const body = html.replace(/^<!doctype html>/i, "").replace(/<style>[^<]*<\/style>/g, "<style></style>");
+  const body = html
+    .replace(/^<!doctype html>/i, "")
+    .replace(/<style>[^<]*<\/style>/g, "<style></style>")
+    .replace(/(<script[^>]*>)[\s\S]*?(<\/script>)/g, "$1$2");
   const tags = [...body.matchAll(tag)]
     .filter(([, closing]) => closing === "")
     .map((match) => ({

@@ -17,6 +17,8 @@ export interface BodyOptions extends Pick<PublishOptions, "history" | "changedSt
   still: (figure: Figure) => string | null;
   /** On a screen of the program the film is at hand, and nothing is to be written on paper. */
   forScreen?: boolean;
+  /** The reader ticks steps and writes own readings into the file. */
+  forReader?: boolean;
   /** Receives what was replaced in the texts. */
   replaced?: Replaced;
 }

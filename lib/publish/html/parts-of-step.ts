@@ -74,7 +74,7 @@ export function supplyItem(use: SupplyUse): Element {
 }
 
 /** A characteristic with its four values, and a place for the reader's own. */
-export function measurementNode(line: MeasurementLine): Element {
+export function measurementNode(line: MeasurementLine, forReader = false): Element {
   const notes = [
     line.instrument && `Instrument: ${line.instrument}`,
     sourceText(line.source),
@@ -94,19 +94,26 @@ export function measurementNode(line: MeasurementLine): Element {
           "tr",
           valueNames.map(([name]) => h("td", valueCell(line, name))),
         ),
-        h(
-          "tr.own",
-          valueNames.map(([name]) => ownCell(name)),
-        ),
+        forReader
+          ? h(
+              "tr.own",
+              valueNames.map(([name, label]) => ownCell(line, name, label)),
+            )
+          : null,
       ]),
     ]),
     h("p.source", notes.map((note) => tieUnits(sentence(note))).join(" ")),
   ]);
 }
 
-function ownCell(name: keyof MeasurementLine["values"]): Element {
-  const isReading = name === "asFound" || name === "asFitted";
-  return h("td", { className: isReading ? "box" : undefined }, isReading ? h("span", "your reading") : "");
+/** Where the reader writes what their own machine had. */
+function ownCell(line: MeasurementLine, name: keyof MeasurementLine["values"], label: string): Element {
+  if (name !== "asFound" && name !== "asFitted") return h("td");
+  const words = `Your reading, ${label.toLowerCase()}: ${measured(line)}`;
+  return h("td.box", [
+    h("span", { "aria-hidden": "true" }, "your reading"),
+    h("input", { type: "text", "data-keep": `${name}/${line.mark}`, "aria-label": words }),
+  ]);
 }
 
 export function measured(line: MeasurementLine): string {

@@ -24,7 +24,7 @@ export function stepNode(step: Step, options: BodyOptions): Element {
     h("div.margin", [
       h("h3", { id: `${id}-title` }, `Step ${step.number}`),
       changed ? h("p.changed-word", "Changed") : null,
-      options.forScreen ? null : h("span.tick", { "aria-hidden": "true" }),
+      options.forReader ? tickOf(step) : null,
       ...film(step.moment, options),
     ]),
     h("div.sheet", [
@@ -40,7 +40,11 @@ export function stepNode(step: Step, options: BodyOptions): Element {
       ...group("Tools", step.tools.length, h("ul", step.tools.map(supplyItem))),
       ...group("Uses up", step.consumables.length, h("ul", step.consumables.map(supplyItem))),
       ...group("Parts", step.parts.length, h("ul.parts", step.parts.map(partItem))),
-      ...group("Measure", step.measurements.length, ...step.measurements.map(measurementNode)),
+      ...group(
+        "Measure",
+        step.measurements.length,
+        ...step.measurements.map((line) => measurementNode(line, options.forReader)),
+      ),
       ...group("Then look for", step.result.trim() === "" ? 0 : 1, ...prose(step.result)),
       ...group(
         "Deferred",
@@ -52,6 +56,15 @@ export function stepNode(step: Step, options: BodyOptions): Element {
       ),
     ]),
   ]);
+}
+
+function tickOf(step: Step): Element {
+  const input = {
+    type: "checkbox",
+    "data-keep": `tick/${step.mark}`,
+    "aria-label": `Step ${step.number} done`,
+  };
+  return h("label.tick-box", [h("input", input), " done"]);
 }
 
 /** A ruled row: the kind's word in the margin, and what is said. */

@@ -12,16 +12,24 @@ import { sheetState } from "../state.ts";
 import { fetchStills } from "../stills.ts";
 import { titleOf } from "../words.ts";
 import { languageOf, procedureBody } from "./body.ts";
+import { keptBlock, readerBar, readerScript } from "./reader.ts";
 
-/** No script, nothing fetched: pictures inside the file and its own style sheet are all it may use. */
-const policy = "default-src 'none'; img-src data:; style-src 'unsafe-inline'";
+/** Nothing fetched: pictures inside the file, its own style sheet and its own script are all it may use. */
+const policy = (script: string) =>
+  `default-src 'none'; img-src data:; style-src 'unsafe-inline'; script-src ${script}`;
 
-/** The procedure as one self-contained file that works offline and on a phone: `procedure.html`. */
+/**
+ * The procedure as one self-contained file that works offline and on a phone: `procedure.html`. The reader's ticks and
+ * own readings persist in it, and a copy can be saved that carries them.
+ */
 export async function toHtml(checked: CheckedProcedure, options: PublishOptions): Promise<Output> {
   const replaced: Replaced = new Map();
   const stills = await fetchStills(checked.procedure, options);
+  const hash = contentHash(checked);
+  const script = await readerScript();
   const body = procedureBody(checked, {
-    state: sheetState(checked, options, contentHash(checked)),
+    forReader: true,
+    state: sheetState(checked, options, hash),
     replaced,
     history: options.history,
     changedSteps: options.changedSteps,
@@ -33,17 +41,17 @@ export async function toHtml(checked: CheckedProcedure, options: PublishOptions)
     type: "root",
     children: [
       { type: "doctype" },
-      h("html.standalone", { lang: languageOf(checked.procedure) }, [
+      h("html.standalone", { lang: languageOf(checked.procedure), "data-procedure": hash }, [
         h("head", [
           h("meta", { charSet: "utf-8" }),
-          h("meta", { httpEquiv: "Content-Security-Policy", content: policy }),
+          h("meta", { httpEquiv: "Content-Security-Policy", content: policy(script.allowed) }),
           h("meta", { name: "viewport", content: "width=device-width, initial-scale=1" }),
           h("meta", { name: "color-scheme", content: "light dark" }),
           h("meta", { name: "referrer", content: "no-referrer" }),
           h("title", textCleaner(new Map())(titleOf(checked.procedure))),
           h("style", css),
         ]),
-        h("body", [h("main", [body])]),
+        h("body", [h("main", [readerBar(), body]), keptBlock(), h("script", script.text)]),
       ]),
     ],
   };
