@@ -5,13 +5,13 @@ import type { CheckedProcedure, Procedure } from "#lib/procedure/index.ts";
 import { actionWithoutWords } from "./action-without-words.ts";
 import { cautionUnrated } from "./caution-unrated.ts";
 import { cautionWithoutWayOut } from "./caution-without-way-out.ts";
+import { measurementRules } from "./measurement/over-marks.ts";
 import { noUnit } from "./no-unit.ts";
 import { openDeferred } from "./open-deferred.ts";
 import { orphanedEdit } from "./orphaned-edit.ts";
 import type { Rule } from "./rule.ts";
 import { stepWithoutStill } from "./step-without-still.ts";
 import { stillWithoutWords } from "./still-without-words.ts";
-import { unitsDisagree } from "./units-disagree.ts";
 import { unsortedMark } from "./unsorted-mark.ts";
 import { valueWithoutSource } from "./value-without-source.ts";
 
@@ -25,9 +25,9 @@ export const rules: readonly Rule[] = [
   cautionWithoutWayOut,
   cautionUnrated,
   // numbers
-  unitsDisagree,
   noUnit,
   valueWithoutSource,
+  ...measurementRules,
   // what a stranger needs
   actionWithoutWords,
   stepWithoutStill,

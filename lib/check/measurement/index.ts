@@ -17,14 +17,14 @@ import { sums } from "./rules/sums.ts";
 import { swappedRange } from "./rules/swapped-range.ts";
 import { threads } from "./rules/threads.ts";
 import { torque } from "./rules/torque.ts";
-import { unitsDisagreeInEntry } from "./rules/units-disagree.ts";
+import { unitsDisagree } from "./rules/units-disagree.ts";
 import { usual } from "./rules/usual.ts";
 import { sightOf } from "./sight.ts";
 
 /** Every rule about measured values, in the order in which they speak. */
 export const entryRules: readonly EntryRule[] = [
   // the figures themselves
-  unitsDisagreeInEntry,
+  unitsDisagree,
   swappedRange,
   belowNought,
   sums,
@@ -50,8 +50,8 @@ export const entryRules: readonly EntryRule[] = [
 ];
 
 /** What the rules say of one measured value. Pure: the same entry gives the same findings. */
-export function checkEntry(entry: Entry): EntryFinding[] {
-  const sight = sightOf(entry);
+export function checkEntry(entry: Entry, decimal: "." | "," = "."): EntryFinding[] {
+  const sight = sightOf(entry, decimal);
   return entryRules.flatMap((rule) =>
     rule.check(sight).map((remark) => ({ rule: rule.id, source: rule.source, ...remark })),
   );
