@@ -65,7 +65,7 @@ export interface Sight {
 export type Decimal = "." | ",";
 
 const readings = new Map<string, Reading>();
-const mostKept = 20_000;
+const mostKept = 8_000;
 
 /** Reads a text once; the same text is not read again. */
 export function readOnce(text: string, decimal: Decimal = "."): Reading {
@@ -163,13 +163,18 @@ function factsOf(reading: Reading, origin: Origin): Fact[] {
 }
 
 function fact(quantity: Quantity, origin: Origin, words: string | undefined): Fact {
+  const { low, high } = boundsOnce(quantity);
   return {
-    ...origin,
-    label: small(`${origin.name} ${words ?? ""}`),
+    from: origin.from,
+    index: origin.index,
+    label: words === undefined ? origin.name : small(`${origin.name} ${words}`),
+    name: origin.name,
+    raw: origin.raw,
     quantity,
     dimension: quantity.dimension,
     si: quantity.si,
-    ...boundsOnce(quantity),
+    low,
+    high,
   };
 }
 
@@ -177,9 +182,11 @@ const bounds = new WeakMap<Quantity, Bounds>();
 
 /** The bounds of a quantity, worked out once: the readings of a text are kept. */
 function boundsOnce(quantity: Quantity): Bounds {
-  const known = bounds.get(quantity) ?? boundsOf(quantity);
-  bounds.set(quantity, known);
-  return known;
+  const known = bounds.get(quantity);
+  if (known) return known;
+  const worked = boundsOf(quantity);
+  bounds.set(quantity, worked);
+  return worked;
 }
 
 function designationsOf(reading: Reading): Designation[] {
