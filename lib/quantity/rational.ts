@@ -22,7 +22,7 @@ const wholeDoubles = 2n ** 53n;
 function gcd(a: bigint, b: bigint): bigint {
   const size = a < 0n ? -a : a;
   if (size <= wholeDoubles && b <= wholeDoubles) return BigInt(commonOf(Number(size), Number(b)));
-  return gcd(b, size % b);
+  return b === 0n ? size : gcd(b, size % b);
 }
 
 function commonOf(a: number, b: number): number {
