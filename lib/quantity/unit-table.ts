@@ -121,9 +121,9 @@ d | time | 86400 | d, day, days | | SI
 wk | time | 604800 | week, weeks, wk, wks | | UC
 mo | time | 2629800 | month, months | | UC
 a | time | 31557600 | year, years, yr, yrs | | UC
-{rev}/min | rotational speed | 1/60 | rpm, rev/min, r/min, r.p.m., revs/min, revs/minute, rev/minute, revolutions/minute, turns/minute, turns/min, turn/minute, rpms, U/min, revs a minute, turns a minute | | SP
+{rev}/min | rotational speed | 1/60 | rpm, rev/min, r/min, r.p.m., revs/min, revs/minute, rev/minute, revolutions/minute, turns/minute, turns/min, turn/minute, rpms, U/min, revs a minute, turns a minute, rev a minute, turn a minute, revolution a minute, revolutions a minute | | SP
 {rev}/s | rotational speed | 1 | rev/s, rps, r/s, revs/second, revs/sec, rev/sec, turns/second, revolutions/second | | SP
-{rev}/h | rotational speed | 1/3600 | rev/h, revs/hour, turns/hour, turn/hour, revolutions/hour | | SP
+{rev}/h | rotational speed | 1/3600 | rev/h, rev an hour, revs an hour, turn an hour, turns an hour, revs/hour, turns/hour, turn/hour, revolutions/hour | | SP
 rad/s | rotational speed | 1/2/pi | rad/s, radians/second | {rev}/min | SI
 /min | frequency | 1/60 | /min, a minute, /minute, times a minute, bpm, beats/minute, beats/min, strokes/minute, stitches/minute, spm, cycles/minute, strokes/min, stitches/min, beats a minute, strokes a minute, stitches a minute | | SI
 /h | frequency | 1/3600 | /h, /hour, an hour, beats/hour, vibrations/hour, bph, vph, beats an hour, vibrations an hour, beats/h, vib/h, A/h, a/h, alternations/hour | | SI

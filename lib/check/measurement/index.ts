@@ -3,6 +3,7 @@ import type { EntryRule } from "./rule.ts";
 import { againstRelated } from "./rules/against-related.ts";
 import { againstSpec } from "./rules/against-spec.ts";
 import { belowNought } from "./rules/below-nought.ts";
+import { clockTrain } from "./rules/clock-train.ts";
 import { contradiction } from "./rules/contradiction.ts";
 import { electrics } from "./rules/electrics.ts";
 import { engine } from "./rules/engine.ts";
@@ -19,6 +20,7 @@ import { threads } from "./rules/threads.ts";
 import { torque } from "./rules/torque.ts";
 import { unitsDisagree } from "./rules/units-disagree.ts";
 import { usual } from "./rules/usual.ts";
+import { workingVoltage } from "./rules/working-voltage.ts";
 import { sightOf } from "./sight.ts";
 
 /** Every rule about measured values, in the order in which they speak. */
@@ -41,7 +43,9 @@ export const entryRules: readonly EntryRule[] = [
   pairFit,
   // what follows from what
   gears,
+  clockTrain,
   electrics,
+  workingVoltage,
   mixes,
   engine,
   shrink,

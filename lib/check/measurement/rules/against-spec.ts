@@ -254,7 +254,8 @@ function against(sight: Sight, main: Fact, { fact, low, high, nominal }: Given):
   const share = bound === 0 ? 1 : Math.abs(end - bound) / Math.abs(bound);
   if (fact.from === "spec" && withinLimit(sight, value)) return null;
   if (nominal) {
-    const room = decided === "accepted" ? 0.3 : 0.45;
+    const careful = main.dimension === "length" && digitsOf(main) >= 3 && digitsOf(fact) >= 3;
+    const room = careful ? 0.22 : decided === "accepted" ? 0.3 : 0.45;
     return share > room ? { severity: "doubtful", found, expected } : null;
   }
   if (decided === "accepted") return { severity: "wrong", found: `${found} It was accepted.`, expected };
@@ -262,6 +263,12 @@ function against(sight: Sight, main: Fact, { fact, low, high, nominal }: Given):
     ? null
     : { severity: "doubtful", found, expected };
 }
+
+/** How many figures were written: 0.350 has three. */
+const digitsOf = ({ quantity: { value } }: Fact): number =>
+  value.style.kind === "decimal"
+    ? Math.round(Math.abs(value.number) * 10 ** value.style.places).toString().length
+    : 0;
 
 /** Between its specification and its limit a worn part still serves: that is what the limit says. */
 function withinLimit(sight: Sight, value: { low: number; high: number }): boolean {

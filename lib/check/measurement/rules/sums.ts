@@ -135,7 +135,7 @@ function stack(sight: Sight): Remark[] {
   const fine = whole.dimension === "length" && step <= 2.6e-5;
   const byCount = whole.dimension === "count";
   if (
-    (!byCount && Math.abs(sum - whole.si) <= step * (fine ? 2 : 0.51)) ||
+    (!byCount && Math.abs(sum - whole.si) <= step * (fine ? 2 : 0.51) && near(sum, whole.si, 0.1)) ||
     near(sum, whole.si, byCount ? 0 : 0.003)
   )
     return [];
