@@ -5,6 +5,7 @@ import type { CheckedProcedure, Procedure } from "#lib/procedure/index.ts";
 import { actionWithoutWords } from "./action-without-words.ts";
 import { cautionUnrated } from "./caution-unrated.ts";
 import { cautionWithoutWayOut } from "./caution-without-way-out.ts";
+import { measurementRules } from "./measurement/over-marks.ts";
 import { noUnit } from "./no-unit.ts";
 import { openDeferred } from "./open-deferred.ts";
 import { orphanedEdit } from "./orphaned-edit.ts";
@@ -12,7 +13,6 @@ import { reportOpen } from "./report-open.ts";
 import type { Rule } from "./rule.ts";
 import { stepWithoutStill } from "./step-without-still.ts";
 import { stillWithoutWords } from "./still-without-words.ts";
-import { unitsDisagree } from "./units-disagree.ts";
 import { unsortedMark } from "./unsorted-mark.ts";
 import { valueWithoutSource } from "./value-without-source.ts";
 
@@ -27,9 +27,9 @@ export const rules: readonly Rule[] = [
   cautionWithoutWayOut,
   cautionUnrated,
   // numbers
-  unitsDisagree,
   noUnit,
   valueWithoutSource,
+  ...measurementRules,
   // what a stranger needs
   actionWithoutWords,
   stepWithoutStill,

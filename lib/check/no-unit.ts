@@ -1,5 +1,6 @@
 import { finding } from "#lib/finding/index.ts";
-import { type Reading, read } from "#lib/quantity/index.ts";
+import type { Reading } from "#lib/quantity/index.ts";
+import { readOnce } from "./measurement/index.ts";
 import type { Rule } from "./rule.ts";
 import { typedValues } from "./typed-values.ts";
 
@@ -12,7 +13,7 @@ export const noUnit: Rule = {
   source: "ISO 80000-1 (from memory): the value of a quantity is a number and a unit",
   check: ({ document, marks }) =>
     typedValues(marks).flatMap(({ mark, field, label, typed }) => {
-      const asked = whatIsMissing(read(typed, { decimal: document.build.decimal }));
+      const asked = whatIsMissing(readOnce(typed, document.build.decimal));
       if (!asked) return [];
       return finding({
         rule: "no-unit",

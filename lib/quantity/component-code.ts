@@ -21,10 +21,11 @@ const letters: Record<string, string> = {
 /** Letters for the tolerance behind the code, in per cent. Source: IEC 60062 (from memory). */
 const allowances: Record<string, number> = { F: 1, G: 2, J: 5, K: 10, M: 20 };
 
-const codeAhead = /\d{0,4}[RKkMpnuµ]/y;
+const codeAhead = /\d{0,4}(?:[.,]\d{1,3})?[RKkMpnuµ]/y;
 const within = /(\d{1,3})([RKkMpnuµ])(\d{1,3})([FGJKM])?(?![\p{L}\p{N}])/uy;
 const leading = /([Rpnuµ])(\d{2,3})([FGJKM])?(?![\p{L}\p{N}.]|\s?(?:mm|in\b|"|thou))/uy;
-const behind = /(\d{1,4})(?:([RKkpnuµ])(?!F)([FGJKM])?)(?![\p{L}\p{N}]|\s?(?:rpm|miles|revs?)\b)/uy;
+const behind =
+  /(\d{1,4})(?:[.,](\d{1,3}))?(?:([RKkpnuµ])(?!F)([FGJKM])?)(?![\p{L}\p{N}]|\s?(?:rpm|miles|revs?)\b)/uy;
 
 /** "4k7", "R47", "2M2", "470R", "4n7", "100n", with a tolerance behind: a resistance or a capacitance. */
 export function componentCodeAt(text: string, place: number, options: ReadOptions): Part | null {
@@ -43,7 +44,7 @@ export function componentCodeAt(text: string, place: number, options: ReadOption
   const first = at(leading, text, place);
   if (first) return part("", first.groups[1], first.groups[2], first.groups[3], place, first.end, text);
   const last = at(behind, text, place);
-  return last && part(last.groups[1], last.groups[2], "", last.groups[3], place, last.end, text);
+  return last && part(last.groups[1], last.groups[3], last.groups[2], last.groups[4], place, last.end, text);
 }
 
 /** Values of E24. Source: IEC 60063 (from memory). */

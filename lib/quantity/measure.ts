@@ -98,7 +98,6 @@ function settleGroups(draft: Draft, codes: string[]): void {
 function quantityOf(draft: Draft, ucum: string, value: Value, high: Value | undefined): Quantity {
   const dimension = unitByCode(ucum)?.dimension ?? "number";
   const role = dimension === "pressure" || dimension === "temperature" ? draft.role : undefined;
-  const si = (one: Value) => siNumber(one.exact, ucum, role);
   const { tolerance } = draft;
   return {
     dimension,
@@ -115,7 +114,7 @@ function quantityOf(draft: Draft, ucum: string, value: Value, high: Value | unde
         }
       : {}),
     ...(draft.larger.length > 0 ? { larger: draft.larger } : {}),
-    si: si(value),
-    ...(high ? { siHigh: si(high) } : {}),
+    si: siNumber(value.exact, ucum, role),
+    ...(high ? { siHigh: siNumber(high.exact, ucum, role) } : {}),
   };
 }

@@ -51,6 +51,7 @@ function plainFraction(text: string, digits: string, end: number): NumberAt | nu
   const found = at(/\s?\/\s?(\d{1,5})(?![\d.,]*\d|\/\d)(?:st|nd|rd|ths?|s)?/y, text, end);
   const [n, d] = [Number(digits), Number(found?.groups[1] ?? 0)];
   if (!found || !isFraction(n, d) || (!lowest(n, d) && at(notParted, text, found.end))) return null;
+  if (n > 1 && d > 2 && d % 4 !== 0 && at(twoValues, text, found.end)) return null;
   const style: NumberStyle = { kind: "fraction", over: d, join: "-", ...(n >= d ? { improper: true } : {}) };
   return {
     values: [writtenValue(over(BigInt(digits), BigInt(d)), over(1n, BigInt(d)), style)],
@@ -60,6 +61,9 @@ function plainFraction(text: string, digits: string, end: number): NumberAt | nu
 
 /** Units of which two values stand side by side more often than a fraction in higher terms: "8/16 Ω". */
 const notParted = /\s?(?:[ΩVAWJN]|ohm|volt|amp|watt|psi|bar|Hz|rpm)/iy;
+
+/** Units that nobody parts in thirds or fifths: "3/5 thou", "5/6 ft lb" are two values. */
+const twoValues = /\s?(?:thou|(?:lbf?s?|ft|foot)[\s.-]{0,2}(?:lb|ft|foot|pound))/iy;
 
 /** Written fractions have a denominator that is a power of two or ten, or are small and in lowest terms: 220/240 is none. */
 function isFraction(n: number, d: number): boolean {

@@ -2,7 +2,7 @@ import { siNumber } from "./convert.ts";
 import { type MeasureAt, measureAt } from "./measure.ts";
 import type { Part } from "./part.ts";
 import { at } from "./text.ts";
-import type { Quantity, ReadOptions } from "./types.ts";
+import type { Quantity, Reading, ReadOptions } from "./types.ts";
 import { unitByCode } from "./units.ts";
 
 const times = /\s{0,2}(?:[x×X*]|\bby\b)\s{0,2}(?=[\d.,½⅓⅔¼¾⅛⅜⅝⅞a-z⌀])/iy;
@@ -31,6 +31,8 @@ export function productAt(text: string, place: number, options: ReadOptions): Pa
     if (!at(times, text, end)) break;
   }
   if (factors.length < 2 || !factors.every(isSize)) return null;
+  const counted = countOf(factors);
+  if (counted) return { reading: counted, start: place, end };
   const key = at(legend, text, end);
   const listed = key ? (key.groups[1] ?? "").split(/[x×*]/).map((one) => one.trim()) : [];
   const named = listed.length === factors.length;
@@ -38,6 +40,19 @@ export function productAt(text: string, place: number, options: ReadOptions): Pa
   const shown = named ? listed : names.some(Boolean) ? names : null;
   const reading = { kind: "product" as const, quantities, ...(shown ? { names: shown } : {}) };
   return { reading, start: place, end: named && key ? key.end : end };
+}
+
+/** "3 x 0.010 in": three shims, and no strip of three inches by ten thou. */
+function countOf(factors: Quantity[]): Reading | null {
+  const count = factors.find(({ ucum, value }) => ucum === "1" && /^[1-9]\d?$/.test(value.exact));
+  const size = factors.find((one) => one.dimension === "length" && one.ucum !== "1");
+  if (!count || !size || factors.length !== 2) return null;
+  if (size.ucum !== "[mil_i]" && count.value.number < 50 * size.value.number) return null;
+  const pieces = { ...withUnit(count, { ...count, ucum: "{off}", unit: "off" }) };
+  const parts = factors.map(
+    (one): Reading => ({ kind: "quantity", quantities: [one === count ? pieces : one] }),
+  );
+  return { kind: "list", parts };
 }
 
 /** Only sizes and counts are multiplied so: "2 x 6 V" are two things. */

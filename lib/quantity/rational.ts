@@ -16,15 +16,30 @@ export interface Rational {
 export const zero: Rational = { n: 0n, d: 1n };
 export const one: Rational = { n: 1n, d: 1n };
 
+/** Up to here a double is a whole number exactly, and quicker. */
+const wholeDoubles = 2n ** 53n;
+
 function gcd(a: bigint, b: bigint): bigint {
-  let [x, y] = [a < 0n ? -a : a, b];
-  while (y !== 0n) [x, y] = [y, x % y];
+  const size = a < 0n ? -a : a;
+  if (size <= wholeDoubles && b <= wholeDoubles) return BigInt(commonOf(Number(size), Number(b)));
+  return b === 0n ? size : gcd(b, size % b);
+}
+
+function commonOf(a: number, b: number): number {
+  let x = a;
+  let y = b;
+  while (y !== 0) {
+    const rest = x % y;
+    x = y;
+    y = rest;
+  }
   return x;
 }
 
 /** `n / d` in lowest terms. Throws where `d` is nought: that is a caller's mistake. */
 export function over(n: bigint, d: bigint): Rational {
   if (d === 0n) throw new RangeError("a fraction over nought");
+  if (d === 1n) return { n, d };
   const sign = d < 0n ? -1n : 1n;
   const common = gcd(n, d * sign);
   return common === 0n ? zero : { n: (n * sign) / common, d: (d * sign) / common };
@@ -70,9 +85,8 @@ export function tenTo(power: number): Rational {
 
 /** The nearest double. */
 export function toNumber({ n, d }: Rational): number {
-  const limit = 2n ** 53n;
   const size = n < 0n ? -n : n;
-  if (size <= limit && d <= limit) return Number(n) / Number(d);
+  if (size <= wholeDoubles && d <= wholeDoubles) return Number(n) / Number(d);
   const spare = BigInt(Math.max(0, d.toString(2).length - size.toString(2).length + 70));
   const scaled = (size << spare) / d;
   const drop = BigInt(Math.max(0, scaled.toString(2).length - 64));

@@ -1,3 +1,4 @@
+import { centreTapAt } from "./centre-tap.ts";
 import { colourBandsAt } from "./colour-bands.ts";
 import { componentCodeAt } from "./component-code.ts";
 import { bracketAfter } from "./conversion.ts";
@@ -12,10 +13,10 @@ import { sumAt } from "./sum.ts";
 import { afterSpaces, at, plainSigns } from "./text.ts";
 import { timeAt } from "./times.ts";
 import type { Quantity, Reading, ReadOptions } from "./types.ts";
-import { together } from "./words.ts";
+import { together, withNextUnit } from "./words.ts";
 
 /** Raised whenever some text may be read otherwise than before. */
-export const readerVersion = 1;
+export const readerVersion = 2;
 
 /** The longest text that is read as a quantity, in UTF-16 units. */
 export const longestText = 500;
@@ -46,7 +47,8 @@ export function read(text: string, options: ReadOptions = {}): Reading {
 
 /** All quantities and designations of a longer text, each with the place of its letters. Bare numbers are left out. */
 export function find(text: string, options: ReadOptions = {}): Part[] {
-  return partsOf(plainSigns(text), options).filter((part) => part.reading.kind !== "bare");
+  const plain = plainSigns(text);
+  return withNextUnit(plain, partsOf(plain, options)).filter((part) => part.reading.kind !== "bare");
 }
 
 /** "fifteen", where nothing else stands in the text. */
@@ -73,6 +75,8 @@ const beginning = /(?<![\p{L}\p{N}])[\p{L}\p{N}]|[½⅓⅔¼¾⅕⅖⅗⅘⅙⅚
 
 /** Dates and part numbers: "12/03/2024", "12-345-67". */
 const chain = /\d{1,12}(?:(?:-\d{1,12}){2,12}|(?:\/\d{1,12}){2,12})(?![\d/])/y;
+/** "350-0-350", which is neither. */
+const tapped = /(\d{1,4})-0-\1\s?[Vv]/y;
 /** Figures that are no number: "5/0", and the 10W-40 of an oil. */
 const noNumber = /\d{1,12}\/0{1,12}(?![\d.,]|\s?(?:AWG|SWG|B&S))|\d{1,2}W-?\d{2}(?!\d)/iy;
 const word = /[\p{L}\p{N}_]{1,40}/uy;
@@ -83,11 +87,12 @@ function nextPlace(text: string, place: number): number {
 }
 
 function partAt(text: string, place: number, options: ReadOptions): Part | null {
-  if (at(chain, text, place) ?? at(noNumber, text, place)) return null;
+  if ((at(chain, text, place) && !at(tapped, text, place)) || at(noNumber, text, place)) return null;
   return (
     componentCodeAt(text, place, options) ??
     designationAt(text, place, options) ??
     colourBandsAt(text, place) ??
+    centreTapAt(text, place, options) ??
     timeAt(text, place, options) ??
     sumAt(text, place, options) ??
     productAt(text, place, options) ??

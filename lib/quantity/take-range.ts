@@ -7,7 +7,7 @@ import type { ReadOptions } from "./types.ts";
 import type { NumberAt } from "./value.ts";
 
 const dash = /\s?(?:-|\.{2,3}|…)\s?|\s?\/\s?(?=[+-])|\s(?:to|until|through|thru)\s{1,2}(?:about\s)?/iy;
-const either = /\s(?:or|to|and|-)\s{1,2}|\s?-\s?/iy;
+const either = /\s(?:or|to|-)\s{1,2}|\s?-\s?/iy;
 const between = /\s(?:and|to|-)\s{1,2}|\s?-\s?/iy;
 
 /** "0.35-0.45", "10 to 12", "six or seven": the far end, before the unit. */

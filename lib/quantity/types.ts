@@ -24,6 +24,7 @@ export type Dimension =
   | "inductance"
   | "charge"
   | "spring rate"
+  | "viscosity"
   | "thread pitch"
   | "ratio"
   | "count"

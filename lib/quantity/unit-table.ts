@@ -27,6 +27,7 @@ m | length | 1 | m, metre, metres, meter, meters | [ft_i] | SI
 km | length | 1000 | km, kilometre, kilometres, kilometer, kilometers | [mi_i] | SI
 [sin_i] | area | 0.0254*0.0254 | in², sq in, in2, square inch, square inches, sq inch, sq inches, sq ins | cm2 | SP
 [sft_i] | area | 0.3048*0.3048 | ft², sq ft, ft2, square foot, square feet | m2 | SP
+43560.[sft_i] | area | 43560*0.3048*0.3048 | acre, acres | m2 | WM
 mm2 | area | 0.000001 | mm², mm2, sq mm, square millimetre, square millimetres, square millimeters | [sin_i] | SI
 cm2 | area | 0.0001 | cm², cm2, sq cm, square centimetre, square centimetres, square centimeters | [sin_i] | SI
 m2 | area | 1 | m², m2, sq m, square metre, square metres, square meters | [sft_i] | SI
@@ -57,7 +58,8 @@ t | mass | 1000 | t, tonne, tonnes, metric ton, metric tons | [lb_av] | SI
 [oz_av] | mass | 0.45359237/16 | oz, ozs, oz., ounce, ounces | g | SP
 [dr_av] | mass | 0.45359237/256 | drams avoirdupois, dram avoirdupois | g | HB
 [gr] | mass | 0.00006479891 | grain, grains | g | SP
-[stone_av] | mass | 6.35029318 | stone, stones | kg | WM
+[lbf_av].s2/[ft_i] | mass | 0.45359237*9.80665/0.3048 | slug, slugs | kg | SP
+[stone_av] | mass | 6.35029318 | st, stone, stones | kg | WM
 [lcwt_av] | mass | 50.80234544 | long cwt, imperial hundredweight | kg | WM
 [scwt_av] | mass | 45.359237 | short cwt, US hundredweight | kg | HB
 [lton_av] | mass | 1016.0469088 | long ton, long tons, imperial ton, imperial tons, UK ton, UK tons | t | WM
@@ -65,6 +67,8 @@ t | mass | 1000 | t, tonne, tonnes, metric ton, metric tons | [lb_av] | SI
 [oz_tr] | mass | 0.0311034768 | oz t, troy ounce, troy ounces | g | SP
 dyn | force | 0.00001 | dyn, dyne, dynes | N | SP
 N | force | 1 | N, newton, newtons | [lbf_av] | SI
+[lb_av].[ft_i]/s2 | force | 0.45359237*0.3048 | pdl, poundal, poundals | N | SP
+daN | force | 10 | daN, decanewton, decanewtons | [lbf_av] | SI
 kN | force | 1000 | kN, kilonewton, kilonewtons | [lbf_av] | SI
 mN | force | 0.001 | mN, millinewton, millinewtons | | SI
 [lbf_av] | force | 0.45359237*9.80665 | lbf, lb f, lbs f, pound force, pounds force | N | SP
@@ -95,7 +99,7 @@ atm | pressure | 101325 | atm, atmosphere, atmospheres | bar | SP
 att | pressure | 98066.5 | att, technical atmosphere, technical atmospheres | bar | SP
 kgf/cm2 | pressure | 98066.5 | kgf/cm², kgf/cm2, kg/cm2, kg/cm², kp/cm2, kp/cm², kgf/sq cm, kg/sq cm, kg cm2, kg cm² | [psi] | SP
 [in_i'Hg] | pressure | 13595.1*9.80665*0.0254 | inHg, in Hg, "Hg, " Hg, inch Hg, inches Hg, ins Hg, inch of mercury, inches of mercury, in of mercury, in mercury, inches mercury, in of Hg, inches of Hg | kPa | SP
-mm[Hg] | pressure | 13595.1*9.80665*0.001 | mmHg, mm Hg, mm of mercury, millimetres of mercury, mm of Hg | kPa | SP
+mm[Hg] | pressure | 13595.1*9.80665*0.001 | mmHg, torr, Torr, mm Hg, mm of mercury, millimetres of mercury, mm of Hg | kPa | SP
 [in_i'H2O] | pressure | 1000*9.80665*0.0254 | inH2O, in H2O, inH₂O, in H₂O, inches H2O, inches of H2O, inch H2O, in wg, in WG, inWG, "wg, "WG, " wg, " WG, " w.g., in w.g., "H2O, inches of water, inch of water, inches water gauge, inch water gauge, in of water, in water gauge | kPa | SP
 mm[H2O] | pressure | 9.80665 | mmH2O, mm H2O, mm wg, mm WG, mm of water | | SP
 [lton_av].[g]/[in_i]2 | pressure | 1016.0469088*9.80665/0.0254/0.0254 | tonf/in², tonf/in2, ton/in2, tons/in2, tons/in², ton/sq in, tons/sq in, tons/square inch, tonf/sq in | MPa | SP
@@ -117,11 +121,11 @@ d | time | 86400 | d, day, days | | SI
 wk | time | 604800 | week, weeks, wk, wks | | UC
 mo | time | 2629800 | month, months | | UC
 a | time | 31557600 | year, years, yr, yrs | | UC
-{rev}/min | rotational speed | 1/60 | rpm, rev/min, r/min, r.p.m., revs/min, revs/minute, rev/minute, revolutions/minute, turns/minute, turns/min, turn/minute, rpms, U/min, revs a minute, turns a minute | | SP
+{rev}/min | rotational speed | 1/60 | rpm, rev/min, r/min, r.p.m., revs/min, revs/minute, rev/minute, revolutions/minute, turns/minute, turns/min, turn/minute, rpms, U/min, revs a minute, turns a minute, rev a minute, turn a minute, revolution a minute, revolutions a minute | | SP
 {rev}/s | rotational speed | 1 | rev/s, rps, r/s, revs/second, revs/sec, rev/sec, turns/second, revolutions/second | | SP
-{rev}/h | rotational speed | 1/3600 | rev/h, revs/hour, turns/hour, turn/hour, revolutions/hour | | SP
+{rev}/h | rotational speed | 1/3600 | rev/h, rev an hour, revs an hour, turn an hour, turns an hour, revs/hour, turns/hour, turn/hour, revolutions/hour | | SP
 rad/s | rotational speed | 1/2/pi | rad/s, radians/second | {rev}/min | SI
-/min | frequency | 1/60 | /min, a minute, /minute, times a minute, bpm, beats/minute, strokes/minute, stitches/minute, spm, cycles/minute, strokes/min, stitches/min, beats a minute, strokes a minute, stitches a minute | | SI
+/min | frequency | 1/60 | /min, a minute, /minute, times a minute, bpm, beats/minute, beats/min, strokes/minute, stitches/minute, spm, cycles/minute, strokes/min, stitches/min, beats a minute, strokes a minute, stitches a minute | | SI
 /h | frequency | 1/3600 | /h, /hour, an hour, beats/hour, vibrations/hour, bph, vph, beats an hour, vibrations an hour, beats/h, vib/h, A/h, a/h, alternations/hour | | SI
 /s | frequency | 1 | /s, /second, a second, beats/second, strokes/second, per sec | | SI
 Hz | frequency | 1 | Hz, hertz, c/s, cps, cycle/second, cycles/second, cycles/sec, cycles | | SI
@@ -129,6 +133,8 @@ kHz | frequency | 1000 | kHz, kc/s, kc, kcs, kilohertz, kilocycle, kilocycles | 
 MHz | frequency | 1000000 | MHz, Mc/s, Mcs, megahertz, megacycle, megacycles | | SI
 m/s | speed | 1 | m/s, metre/second, metres/second, meters/second | [ft_i]/s | SI
 mm/s | speed | 0.001 | mm/s | | SI
+cm/s | speed | 0.01 | cm/s, cm/sec | [in_i]/s | SI
+[in_i]/s | speed | 0.0254 | in/s, ips, in/sec, inches/second | cm/s | SP
 m/min | speed | 1/60 | m/min, metre/minute, metres/minute, meters/minute | [ft_i]/min | SI
 mm/min | speed | 0.001/60 | mm/min | [in_i]/min | SI
 km/h | speed | 1/3.6 | km/h, kph, kmh, kilometres/hour, kilometers/hour | [mi_i]/h | SI
@@ -140,6 +146,7 @@ km/h | speed | 1/3.6 | km/h, kph, kmh, kilometres/hour, kilometers/hour | [mi_i]
 mW | power | 0.001 | mW, milliwatt, milliwatts | | SI
 W | power | 1 | W, watt, watts, w | | SI
 kW | power | 1000 | kW, kilowatt, kilowatts | [HP] | SI
+kV.A | power | 1000 | kVA, kV·A | | SI
 V.A | power | 1 | VA, V·A, volt amp, volt amps, volt amperes | | SI
 [HP] | power | 0.45359237*9.80665*0.3048*550 | hp, hp (mechanical), bhp, b.h.p., brake horsepower, brake hp, ihp, i.h.p., indicated horsepower, shp, mechanical horsepower, imperial horsepower, hp (imperial), imperial hp | kW | SP
 75.kgf.m/s | power | 735.49875 | PS, ps, CV, cv, ch, pk, metric hp, metric horsepower, hp (metric), horsepower (metric), pferdestärke | kW | SP
@@ -148,11 +155,12 @@ erg | energy | 0.0000001 | erg, ergs | J | SP
 J | energy | 1 | J, joule, joules | | SI
 kJ | energy | 1000 | kJ, kilojoule, kilojoules | | SI
 MJ | energy | 1000000 | MJ | | SI
+W.h | energy | 3600 | Wh, W·h, W h, watt hour, watt hours | | SI
 kW.h | energy | 3600000 | kWh, kW·h, kW h, kilowatt hour, kilowatt hours | | SI
 [Btu_IT] | energy | 1055.05585262 | Btu, BTU, BTUs, Btus, british thermal units | kJ | SP
 uV | voltage | 0.000001 | µV, uV, microvolt, microvolts | | SI
 mV | voltage | 0.001 | mV, millivolt, millivolts | | SI
-V | voltage | 1 | V, volt, volts, v, V DC, V AC, VDC, VAC, Vdc, Vac, v dc, v ac, volts DC, volts AC, Vrms, V RMS, volts dc, volts ac, V rms | | SI
+V | voltage | 1 | V, volt, volts, v, V a.c., V d.c., volts a.c., volts d.c., V DC, V AC, VDC, VAC, Vdc, Vac, v dc, v ac, volts DC, volts AC, Vrms, V RMS, volts dc, volts ac, V rms | | SI
 kV | voltage | 1000 | kV, kilovolt, kilovolts | | SI
 uA | current | 0.000001 | µA, uA, microamp, microamps, microampere, microamperes | | SI
 mA | current | 0.001 | mA, milliamp, milliamps, milliampere, milliamperes | | SI
@@ -192,6 +200,7 @@ min/wk | ratio | 60/604800 | min/week, mins/week, minutes/week, minutes a week |
 mL/L | ratio | 0.001 | ml/l, mL/L, ml/L, ml/litre, ml to the litre, ml a litre, ml to a litre, cc/litre, cc to the litre, cc/l, cc/L, cc to a litre, millilitres/litre | | SI
 [foz_br]/[gal_br] | ratio | 1/160 | fl oz/imp gal, imp fl oz/imp gal | mL/L | WM
 [foz_us]/[gal_us] | ratio | 1/128 | fl oz/US gal, US fl oz/US gal | mL/L | HB
+mm2/s | viscosity | 0.000001 | cSt, centistoke, centistokes, mm²/s, mm2/s | | SP
 {tooth} | count | 1 | teeth, tooth, T | | UC
 {thread} | count | 1 | threads, thread | | UC
 {coil} | count | 1 | coils, coil, windings | | UC

@@ -18,7 +18,7 @@ export function together(text: string, parts: Part[]): Reading {
 }
 
 /** In "12, 15 thou" and "110/240 V" the first figure has the unit of the second, if it is of its size. */
-function withNextUnit(text: string, parts: Part[]): Part[] {
+export function withNextUnit(text: string, parts: Part[]): Part[] {
   const filled = [...parts];
   for (let i = filled.length - 2; i >= 0; i--) {
     const [part, next] = [filled[i], filled[i + 1]];

@@ -3,6 +3,7 @@ import type { EntryRule } from "./rule.ts";
 import { againstRelated } from "./rules/against-related.ts";
 import { againstSpec } from "./rules/against-spec.ts";
 import { belowNought } from "./rules/below-nought.ts";
+import { clockTrain } from "./rules/clock-train.ts";
 import { contradiction } from "./rules/contradiction.ts";
 import { electrics } from "./rules/electrics.ts";
 import { engine } from "./rules/engine.ts";
@@ -17,14 +18,15 @@ import { sums } from "./rules/sums.ts";
 import { swappedRange } from "./rules/swapped-range.ts";
 import { threads } from "./rules/threads.ts";
 import { torque } from "./rules/torque.ts";
-import { unitsDisagreeInEntry } from "./rules/units-disagree.ts";
+import { unitsDisagree } from "./rules/units-disagree.ts";
 import { usual } from "./rules/usual.ts";
+import { workingVoltage } from "./rules/working-voltage.ts";
 import { sightOf } from "./sight.ts";
 
 /** Every rule about measured values, in the order in which they speak. */
 export const entryRules: readonly EntryRule[] = [
   // the figures themselves
-  unitsDisagreeInEntry,
+  unitsDisagree,
   swappedRange,
   belowNought,
   sums,
@@ -41,7 +43,9 @@ export const entryRules: readonly EntryRule[] = [
   pairFit,
   // what follows from what
   gears,
+  clockTrain,
   electrics,
+  workingVoltage,
   mixes,
   engine,
   shrink,
@@ -50,8 +54,8 @@ export const entryRules: readonly EntryRule[] = [
 ];
 
 /** What the rules say of one measured value. Pure: the same entry gives the same findings. */
-export function checkEntry(entry: Entry): EntryFinding[] {
-  const sight = sightOf(entry);
+export function checkEntry(entry: Entry, decimal: "." | "," = "."): EntryFinding[] {
+  const sight = sightOf(entry, decimal);
   return entryRules.flatMap((rule) =>
     rule.check(sight).map((remark) => ({ rule: rule.id, source: rule.source, ...remark })),
   );

@@ -1,53 +1,100 @@
 import { type Finding, finding } from "#lib/finding/index.ts";
+import type { Mark } from "#lib/mark/index.ts";
+import { characteristicValues, typedOf } from "#lib/mark/index.ts";
 import type { Example, Rule, View } from "../rule.ts";
-import { entriesOfMarks, type MarkEntry } from "./entries-of-marks.ts";
+import { type Beside, measurementsOf } from "./beside.ts";
+import { entriesOf, type MarkEntry } from "./entries-of-marks.ts";
+import { entryRules } from "./index.ts";
 import type { EntryExample, EntryRule, Remark } from "./rule.ts";
 import { type Sight, sightOf } from "./sight.ts";
 
-/** A rule about measured values, put to the measurement marks of a build. */
-export function overMarks(rule: EntryRule): Rule {
-  return {
-    id: rule.id,
-    title: rule.title,
-    explanation: rule.explanation,
-    source: rule.source,
-    check: (view) =>
-      once(sightsOf(view).flatMap((one) => rule.check(one.sight).map((remark) => ({ ...one, remark })))).map(
-        (one) => found(rule, one),
-      ),
-    examples: rule.examples.map(asSketch),
-  };
+/** The rules about measured values, put to the measurement marks of a build. */
+export const measurementRules: readonly Rule[] = entryRules.map((rule) => ({
+  id: rule.id,
+  title: rule.title,
+  explanation: rule.explanation,
+  source: rule.source,
+  check: (view) => once(saidOf(view).filter((one) => one.rule === rule)).map(found),
+  examples: rule.examples.map(asSketch),
+}));
+
+/** What a rule said of one value of a mark. */
+interface Said extends MarkEntry {
+  rule: EntryRule;
+  remark: Remark;
+  sight: Sight;
+  of: Mark;
 }
 
-type Seen = MarkEntry & { sight: Sight };
-type Said = Seen & { remark: Remark };
+const saidOfMarks = new WeakMap<View["marks"], Said[]>();
 
-const seen = new WeakMap<View["marks"], Seen[]>();
-
-/** The entries of a build, read once for all rules. */
-function sightsOf({ marks }: View): Seen[] {
-  const known = seen.get(marks);
+/** What all rules say of a build, worked out once for all of them. */
+function saidOf({ document, marks }: View): Said[] {
+  const known = saidOfMarks.get(marks);
   if (known) return known;
-  const sights = entriesOfMarks(marks).map((one) => ({ ...one, sight: sightOf(one.entry) }));
-  seen.set(marks, sights);
-  return sights;
+  const { decimal } = document.build;
+  const said = measurementsOf(document, marks).flatMap((beside) => saidOfOne(beside, decimal));
+  saidOfMarks.set(marks, said);
+  return said;
+}
+
+const saidBefore = new WeakMap<Mark, { depends: readonly unknown[]; said: Said[] }>();
+
+/** What is said of a mark stands while it and all that stands beside it are the same: an edit asks few marks anew. */
+function saidOfOne(beside: Beside, decimal: "." | ","): Said[] {
+  const { mark, parts, others, putRight } = beside;
+  const depends = [decimal, putRight, ...parts, ...others];
+  const before = saidBefore.get(mark);
+  if (before && sameAll(before.depends, depends)) return before.said;
+  const said = entriesOf(beside).flatMap((one) => saidOfEntry(one, mark, decimal));
+  saidBefore.set(mark, { depends, said });
+  return said;
+}
+
+const sameAll = (a: readonly unknown[], b: readonly unknown[]): boolean =>
+  a.length === b.length && a.every((one, i) => one === b[i]);
+
+function saidOfEntry(one: MarkEntry, of: Mark, decimal: "." | ","): Said[] {
+  const sight = sightOf(one.entry, decimal);
+  return entryRules.flatMap((rule) =>
+    rule
+      .check(sight)
+      .slice(0, 1)
+      .map((remark) => atItsField({ ...one, of, rule, remark, sight }))
+      .filter((said) => said !== null),
+  );
+}
+
+/** A remark about another field alone belongs there; one about another mark's value alone is said at that mark. */
+function atItsField(said: Said): Said | null {
+  const { of, entry, remark } = said;
+  if (remark.found.includes(entry.text)) return said;
+  const field = characteristicValues.find(
+    (name) => typedOf(of, name) && remark.found.includes(typedOf(of, name)),
+  );
+  if (field) return { ...said, field };
+  const others = entry.context.related?.filter((one) => remark.found.includes(one.text)) ?? [];
+  return others.length === 1 ? null : said;
 }
 
 /** A finding about two values is said once, at the first of them. */
 function once(said: Said[]): Said[] {
   const known = new Set<string>();
-  return said.filter(({ remark, sight, item, mark }) => {
+  return said.filter(({ remark, sight, item, mark, field }) => {
     const raws = [...new Set([...sight.facts, ...sight.named].map((fact) => fact.raw))]
       .filter((raw) => remark.found.includes(raw))
       .sort();
-    const key = raws.length < 2 ? `${mark}\n${remark.found}` : `${item}\n${raws.join("\n")}`;
-    if (known.has(key)) return false;
-    known.add(key);
+    const keys = [
+      `${mark} ${field}`,
+      raws.length < 2 ? `${mark}\n${remark.found}` : `${item}\n${raws.join("\n")}`,
+    ];
+    if (keys.some((key) => known.has(key))) return false;
+    for (const key of keys) known.add(key);
     return true;
   });
 }
 
-function found(rule: EntryRule, { mark, field, entry, remark }: Said): Finding {
+function found({ rule, mark, field, entry, remark }: Said): Finding {
   const { found, expected, meant, severity, source } = remark;
   return finding({
     rule: rule.id,

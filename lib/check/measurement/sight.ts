@@ -41,6 +41,7 @@ export interface Named {
 /** An entry, read: what the rules look at. */
 export interface Sight {
   entry: Entry;
+  decimal: Decimal;
   reading: Reading;
   /** Every text of it that may hold a value, with its reading. */
   readings: { text: string; reading: Reading }[];
@@ -60,16 +61,20 @@ export interface Sight {
   all: string;
 }
 
+/** The decimal sign of a build. */
+export type Decimal = "." | ",";
+
 const readings = new Map<string, Reading>();
-const mostKept = 20_000;
+const mostKept = 8_000;
 
 /** Reads a text once; the same text is not read again. */
-export function readOnce(text: string): Reading {
-  const known = readings.get(text);
+export function readOnce(text: string, decimal: Decimal = "."): Reading {
+  const key = decimal + text;
+  const known = readings.get(key);
   if (known) return known;
   if (readings.size >= mostKept) readings.clear();
-  const reading = read(text, { decimal: "." });
-  readings.set(text, reading);
+  const reading = read(text, { decimal });
+  readings.set(key, reading);
   return reading;
 }
 
@@ -80,7 +85,7 @@ const small = (text: string | undefined): string =>
     .trim();
 
 /** Reads an entry and what is known beside it. */
-export function sightOf(entry: Entry): Sight {
+export function sightOf(entry: Entry, decimal: Decimal = "."): Sight {
   const { context } = entry;
   const related = context.related ?? [];
   const what = small(entry.what);
@@ -101,7 +106,7 @@ export function sightOf(entry: Entry): Sight {
   const readings: Sight["readings"] = [];
   for (const [from, index, name, text] of places) {
     if (text === undefined || text === "") continue;
-    const reading = readOnce(text);
+    const reading = readOnce(text, decimal);
     readings.push({ text, reading });
     facts.push(...factsOf(reading, { from, index, name, raw: text }));
     named.push(
@@ -113,7 +118,8 @@ export function sightOf(entry: Entry): Sight {
   );
   return {
     entry,
-    reading: readOnce(entry.text),
+    decimal,
+    reading: readOnce(entry.text, decimal),
     readings,
     main: facts.find((fact) => fact.from === "text") ?? null,
     facts,
@@ -157,13 +163,18 @@ function factsOf(reading: Reading, origin: Origin): Fact[] {
 }
 
 function fact(quantity: Quantity, origin: Origin, words: string | undefined): Fact {
+  const { low, high } = boundsOnce(quantity);
   return {
-    ...origin,
-    label: small(`${origin.name} ${words ?? ""}`),
+    from: origin.from,
+    index: origin.index,
+    label: words === undefined ? origin.name : small(`${origin.name} ${words}`),
+    name: origin.name,
+    raw: origin.raw,
     quantity,
     dimension: quantity.dimension,
     si: quantity.si,
-    ...boundsOnce(quantity),
+    low,
+    high,
   };
 }
 
@@ -171,9 +182,11 @@ const bounds = new WeakMap<Quantity, Bounds>();
 
 /** The bounds of a quantity, worked out once: the readings of a text are kept. */
 function boundsOnce(quantity: Quantity): Bounds {
-  const known = bounds.get(quantity) ?? boundsOf(quantity);
-  bounds.set(quantity, known);
-  return known;
+  const known = bounds.get(quantity);
+  if (known) return known;
+  const worked = boundsOf(quantity);
+  bounds.set(quantity, worked);
+  return worked;
 }
 
 function designationsOf(reading: Reading): Designation[] {

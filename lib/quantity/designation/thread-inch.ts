@@ -70,11 +70,16 @@ function numberedAt(text: string, place: number, options: ReadOptions): Found | 
   const series = seriesAt(text, count?.end ?? figures.end);
   if (series && series.system !== "UN") return null;
   const end = series?.end ?? count?.end ?? figures.end;
+  if (count && !sign && isWholeInches(size, Number(count.tpi))) return null;
   if (!count) return series && sign ? { size, count, series, end } : null;
   if (series) return { size, count, series, end };
   const known = count.sign === "-" && isListedNumber(size, Number(count.tpi));
   return known && !unitFollows(text, end, options) ? { size, count, series, end } : null;
 }
+
+/** "1-8 UNC": no numbered screw is so coarse; a bolt of an inch is. Source: ASME B1.1. */
+const isWholeInches = (size: number, tpi: number): boolean =>
+  size > 0 && size <= 6 && tpi <= 14 && !isListedNumber(size, tpi);
 
 /** Sizes in inches: "1/4 BSF", "1/4-20", "9/16 in x 16 tpi BSF". */
 function sizedAt(text: string, place: number, options: ReadOptions): Found | null {

@@ -58,6 +58,24 @@ export const againstSpec: EntryRule = {
       finds: 0,
     },
     {
+      says: "outside what it was made to, and within its limit of wear",
+      entry: {
+        text: "15 thou",
+        what: "end float",
+        context: { spec: "8 to 12 thou", limit: "at most 20 thou" },
+      },
+      finds: 0,
+    },
+    {
+      says: "beyond its limit of wear",
+      entry: {
+        text: "23 thou",
+        what: "end float",
+        context: { spec: "8 to 12 thou", limit: "at most 20 thou" },
+      },
+      finds: 1,
+    },
+    {
       says: "near a nominal size",
       entry: { text: "0.4985 in", what: "pin diameter", context: { spec: "1/2 in" } },
       finds: 0,
@@ -234,14 +252,30 @@ function against(sight: Sight, main: Fact, { fact, low, high, nominal }: Given):
     };
   }
   const share = bound === 0 ? 1 : Math.abs(end - bound) / Math.abs(bound);
+  if (fact.from === "spec" && withinLimit(sight, value)) return null;
   if (nominal) {
-    const room = decided === "accepted" ? 0.3 : 0.45;
+    const careful = main.dimension === "length" && digitsOf(main) >= 3 && digitsOf(fact) >= 3;
+    const room = careful ? 0.22 : decided === "accepted" ? 0.3 : 0.45;
     return share > room ? { severity: "doubtful", found, expected } : null;
   }
   if (decided === "accepted") return { severity: "wrong", found: `${found} It was accepted.`, expected };
   return /\bas found\b|\bworn\b|\bbefore\b|\bwear\b/.test(sight.what) && !fact.quantity.high
     ? null
     : { severity: "doubtful", found, expected };
+}
+
+/** How many figures were written: 0.350 has three. */
+const digitsOf = ({ quantity: { value } }: Fact): number =>
+  value.style.kind === "decimal"
+    ? Math.round(Math.abs(value.number) * 10 ** value.style.places).toString().length
+    : 0;
+
+/** Between its specification and its limit a worn part still serves: that is what the limit says. */
+function withinLimit(sight: Sight, value: { low: number; high: number }): boolean {
+  const limit = sight.facts.find((fact) => fact.from === "limit" && fact.dimension === sight.main?.dimension);
+  if (!limit) return false;
+  const { low, high } = given(sight, limit);
+  return (low === null || value.low >= low * 0.9999) && (high === null || value.high <= high * 1.0001);
 }
 
 function temperature(

@@ -240,6 +240,13 @@ function pairOf(sight: Sight): Remark[] {
     )
   )
     return [];
+  if (
+    turned &&
+    ratio < 1 &&
+    /\bchain ?(?:wheel|ring|set)|\bpedal|\bcycle|\bbicycle/.test(sight.all) &&
+    !/\breduction\b/.test(about)
+  )
+    return [];
   if (turned && ratio < 1 && /\bstep-?up|speed-?up|overdrive|increas/.test(sight.all)) return [];
   return [
     {

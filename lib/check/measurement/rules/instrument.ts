@@ -251,7 +251,18 @@ function fraction(main: Fact, { name, marks }: Division): Remark[] {
   ];
 }
 
+/** No leaf of a feeler gauge is thinner, in metres. Common practice, no source. */
+const thinnest = 0.9 * 0.001 * inch;
+
 function reach(main: Fact, { name, most }: Division): Remark[] {
+  if (most !== undefined && main.dimension === "length" && main.si > 0 && main.si < thinnest)
+    return [
+      {
+        severity: "doubtful",
+        found: `${main.raw}, measured with ${article(name)}.`,
+        expected: "Its thinnest leaf is about 0.03 mm (0.0015 in).",
+      },
+    ];
   if (most === undefined || main.dimension !== "length" || main.si <= most) return [];
   return [
     {

@@ -1,7 +1,7 @@
 import { disagreement, type Reading } from "#lib/quantity/index.ts";
 import { near, roomOf, sayIn } from "../figures.ts";
 import type { EntryRule, Remark } from "../rule.ts";
-import { type Fact, readOnce, relatedFacts, type Sight } from "../sight.ts";
+import { type Decimal, type Fact, readOnce, relatedFacts, type Sight } from "../sight.ts";
 
 /** A stack, a total or a difference that its parts do not give. */
 export const sums: EntryRule = {
@@ -12,7 +12,9 @@ export const sums: EntryRule = {
   source: "arithmetic",
   check: (sight) => {
     const written = [sight.entry.text, ...(sight.entry.context.related ?? []).map((one) => one.text)];
-    const slip = written.filter((text) => text.includes("=") || text.includes("+")).flatMap(writtenSum);
+    const slip = written
+      .filter((text) => text.includes("=") || text.includes("+"))
+      .flatMap((text) => writtenSum(text, sight.decimal));
     return (slip.length > 0 ? slip : [...stack(sight), ...differenceOf(sight), ...remains(sight)]).slice(
       0,
       1,
@@ -70,8 +72,8 @@ export const sums: EntryRule = {
   ],
 };
 
-function writtenSum(text: string): Remark[] {
-  const wrong = sumsIn(readOnce(text))
+function writtenSum(text: string, decimal: Decimal): Remark[] {
+  const wrong = sumsIn(readOnce(text, decimal))
     .map(disagreement)
     .find((one) => one !== null);
   return wrong
@@ -133,7 +135,7 @@ function stack(sight: Sight): Remark[] {
   const fine = whole.dimension === "length" && step <= 2.6e-5;
   const byCount = whole.dimension === "count";
   if (
-    (!byCount && Math.abs(sum - whole.si) <= step * (fine ? 2 : 0.51)) ||
+    (!byCount && Math.abs(sum - whole.si) <= step * (fine ? 2 : 0.51) && near(sum, whole.si, 0.1)) ||
     near(sum, whole.si, byCount ? 0 : 0.003)
   )
     return [];

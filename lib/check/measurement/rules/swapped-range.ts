@@ -1,5 +1,5 @@
 import { sayIn } from "../figures.ts";
-import type { EntryRule } from "../rule.ts";
+import type { EntryRule, Remark } from "../rule.ts";
 import { affirmed } from "../words.ts";
 
 /** A range whose lower end stands above its upper end. */
@@ -9,7 +9,7 @@ export const swappedRange: EntryRule = {
   explanation:
     "A range is written from its lower end to its upper one. Where the first is the larger, one figure was mistyped or the two changed places; nothing lies between them.",
   source: "arithmetic",
-  check: ({ facts, all }) => {
+  check: ({ facts, all, entry: { text } }) => {
     for (const fact of facts) {
       const { quantity } = fact;
       if (!quantity.high || quantity.siHigh === undefined) continue;
@@ -26,6 +26,8 @@ export const swappedRange: EntryRule = {
         },
       ];
     }
+    const both = mostThenLeast(text);
+    if (both) return [both];
     const least = facts.find((fact) => fact.from !== "spec" && isLeast(fact.label, fact.quantity.qualifier));
     const most = facts.find(
       (fact) =>
@@ -79,3 +81,17 @@ const strip = (name: string) =>
     )
     .replace(/[\s.,]+/g, " ")
     .trim();
+
+/** "max 12 min 18 N·m": both in one text. */
+function mostThenLeast(text: string): Remark | null {
+  const most = Number(/\bmax(?:imum)?\b[^\d]{0,4}(\d+(?:\.\d+)?)/i.exec(text)?.[1] ?? Number.NaN);
+  const least = Number(/\bmin(?:imum)?\b[^\d]{0,4}(\d+(?:\.\d+)?)/i.exec(text)?.[1] ?? Number.NaN);
+  const oneUnit = new Set(text.match(/[a-zµΩ°"][a-z/·²"]*\s*(?=,|$|;)/gi) ?? []).size <= 1;
+  if (!(least > most) || !oneUnit) return null;
+  return {
+    severity: "wrong",
+    found: `“${text}”: the least is ${least}, the most ${most}.`,
+    expected: "A least below the most.",
+    meant: "the two changed places?",
+  };
+}

@@ -299,10 +299,14 @@ function drills(sight: Sight): Remark[] {
   const [named] = sight.named
     .filter(isThread)
     .filter((one) => one.from !== "text" || /\bfor\b/.test(sight.entry.text));
-  const drill = main?.dimension === "length" ? main.si * 1000 : drillSize(sight);
-  const thread = named && threadsOf(named.designation)[0];
-  if (!thread || drill === null || !/\b(?:drill|hole|reamer|bored?|core)\b/.test(what)) return [];
-  const clears = /\b(?:clear(?:ance|ing)?|through|pass|free)\b/.test(what);
+  const own = sight.facts.find((fact) => fact.dimension === "length" && /\bdrill\b/.test(fact.label));
+  const drill = own ? own.si * 1000 : main?.dimension === "length" ? main.si * 1000 : drillSize(sight);
+  const thread =
+    (named ?? sight.named.find(isThread)) &&
+    threadsOf((named ?? (sight.named.find(isThread) as NamedThread)).designation)[0];
+  const words = `${what} ${own?.label ?? ""}`;
+  if (!thread || drill === null || !/\b(?:drill|hole|reamer|bored?|core)\b/.test(words)) return [];
+  const clears = /\b(?:clear(?:ance|ing)?|through|pass|free)\b/.test(words);
   if (clears) {
     if (drill >= thread.major * 0.998 && drill <= thread.major * 1.35 + 1) return [];
     return [
@@ -314,7 +318,7 @@ function drills(sight: Sight): Remark[] {
       },
     ];
   }
-  if (!/\btap|\bcore|\bthread/.test(what)) return [];
+  if (!/\btap|\bcore|\bthread/.test(words)) return [];
   const suit = tapDrillSuits(thread, drill);
   if (suit.suits || (suit.percent !== undefined && suit.percent > 48 && suit.percent < 100)) return [];
   return [

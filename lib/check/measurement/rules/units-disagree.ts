@@ -10,10 +10,10 @@ import {
 import { near, sayIn } from "../figures.ts";
 import { nominalOf } from "../nominal.ts";
 import type { EntryRule, Remark } from "../rule.ts";
-import { readOnce } from "../sight.ts";
+import { type Decimal, readOnce } from "../sight.ts";
 
 /** A value written in two units that do not say the same. */
-export const unitsDisagreeInEntry: EntryRule = {
+export const unitsDisagree: EntryRule = {
   id: "units-disagree",
   title: "Two units, one value",
   explanation:
@@ -26,7 +26,7 @@ export const unitsDisagreeInEntry: EntryRule = {
         ...disagrees(text, reading),
         ...farApart(text, reading),
         ...toleranceDisagrees(text, reading),
-        ...gaugeDisagrees(text),
+        ...gaugeDisagrees(text, sight.decimal),
       ])
       .slice(0, 1),
   examples: [
@@ -164,10 +164,10 @@ function sameUnit(
 }
 
 /** "No. 7 (5.1 mm)", "10 SWG (3.25 mm)": a name for a size, and the size. */
-function gaugeDisagrees(text: string): Remark[] {
+function gaugeDisagrees(text: string, decimal: Decimal): Remark[] {
   const bracket = /^([^()]{1,60})\((?:=\s*)?([^()]{1,40})\)\s*$/.exec(text);
   if (!bracket) return [];
-  const [name, size] = [readOnce(bracket[1] ?? ""), readOnce(bracket[2] ?? "")];
+  const [name, size] = [readOnce(bracket[1] ?? "", decimal), readOnce(bracket[2] ?? "", decimal)];
   if (name.kind === "quantity" && size.kind === "quantity" && !name.words && !size.words)
     return sameUnit(text, name, size);
   if (name.kind !== "designation" || size.kind !== "quantity") return [];

@@ -1,0 +1,106 @@
+import { near, plain, sayIn } from "../figures.ts";
+import type { EntryRule, Remark } from "../rule.ts";
+import type { Fact, Sight } from "../sight.ts";
+
+/** Beats from the escape wheel, and the length of a pendulum from its beat. */
+export const clockTrain: EntryRule = {
+  id: "clock-train",
+  title: "Beats, escape wheel and pendulum",
+  explanation:
+    "Each tooth of an escape wheel gives two beats, so that beats an hour are twice its teeth by its turns in an hour. A pendulum's beat follows from its length; one that beats seconds is about 994 mm long.",
+  source: "arithmetic; T = 2π √(l / g) with g = 9.80665 m/s² (NIST SP 811)",
+  check: (sight) => [...fromWheel(sight), ...fromLength(sight)].slice(0, 1),
+  examples: [
+    {
+      says: "30 teeth once a minute are 3600 beats an hour",
+      entry: {
+        text: "7200 bph",
+        what: "beats an hour",
+        context: {
+          related: [
+            { what: "escape wheel", text: "30 teeth" },
+            { what: "escape wheel speed", text: "1 rpm" },
+          ],
+        },
+      },
+      finds: 1,
+    },
+    {
+      says: "and no other number",
+      entry: {
+        text: "3600 bph",
+        what: "beats an hour",
+        context: {
+          related: [
+            { what: "escape wheel", text: "30 teeth" },
+            { what: "escape wheel speed", text: "1 rpm" },
+          ],
+        },
+      },
+      finds: 0,
+    },
+    {
+      says: "a seconds pendulum of 39.1 in",
+      entry: {
+        text: "39.1 in",
+        what: "pendulum length",
+        context: { related: [{ what: "beat", text: "3600 beats an hour" }] },
+      },
+      finds: 0,
+    },
+    {
+      says: "a half-seconds pendulum is a quarter as long",
+      entry: {
+        text: "39.1 in",
+        what: "pendulum length",
+        context: { related: [{ what: "beat", text: "7200 beats an hour" }] },
+      },
+      finds: 1,
+    },
+  ],
+};
+
+const beatsIn = (facts: Fact[]): Fact | undefined =>
+  facts.find(
+    (fact) => fact.dimension === "frequency" && fact.si > 0 && !/h?z|cycle/i.test(fact.quantity.unit),
+  );
+
+function fromWheel({ facts, all }: Sight): Remark[] {
+  const teeth = facts.find(
+    (fact) =>
+      /\bescape (?:wheel)?/.test(fact.name) && (fact.dimension === "count" || fact.dimension === "number"),
+  );
+  const speed = facts.find((fact) => fact.dimension === "rotational speed" && /\bescape\b/.test(fact.name));
+  const beats = beatsIn(facts);
+  if (!teeth || !speed || !beats || /\b(?:duplex|chronometer|detent|cylinder)\b/.test(all)) return [];
+  const expected = 2 * teeth.si * speed.si;
+  if (near(expected, beats.si, 0.01)) return [];
+  return [
+    {
+      severity: "wrong",
+      found: `${beats.raw}, from ${teeth.raw} at ${speed.raw}.`,
+      expected: `${sayIn(expected, beats.quantity)}: two beats a tooth.`,
+      meant: `${sayIn(expected, beats.quantity)}?`,
+    },
+  ];
+}
+
+function fromLength({ facts, all }: Sight): Remark[] {
+  if (!/\bpendulum\b/.test(all) || /\b(?:torsion|compound|400[- ]day|metronome)\b/.test(all)) return [];
+  const length = facts.find(
+    (fact) =>
+      fact.dimension === "length" &&
+      /\bpendulum\b.{0,14}\b(?:length|long)\b|\blength of (?:the )?pendulum\b/.test(fact.label),
+  );
+  const beats = beatsIn(facts);
+  if (!length || !beats) return [];
+  const expected = 9.80665 / (Math.PI * beats.si) ** 2;
+  if (length.si > expected * 0.9 && length.si < expected * 1.3) return [];
+  return [
+    {
+      severity: "doubtful",
+      found: `${length.name} ${length.raw}, ${beats.raw}.`,
+      expected: `About ${sayIn(expected, length.quantity, 3)} to its centre of oscillation, ${plain(expected * 1000, 3)} mm.`,
+    },
+  ];
+}
