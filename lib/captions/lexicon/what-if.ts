@@ -1,0 +1,32 @@
+/** What happens if it is done wrong: the condition, then the outcome. */
+export const conditions = [
+  "if you/it/they/that/one {act}",
+  "if the/your/a *3 is/are/goes/gets/sits/lets/runs",
+  "without it/the/that/them",
+] as const;
+
+export const outcomes = [
+  "it/you/they/that/which/we will",
+  "it/you/they will not",
+  "you are in/back/looking/stuck/out/into",
+  "you have got {number}",
+  "you have got a/no/to/the",
+  "it/they/that goes/gets/jams/locks/sticks/runs/knocks/leaks/drags/snags/wears/comes/stops/slips/picks/pick",
+  "the *3 will not",
+  "the *3 will {plain}",
+  "and/then *4 {damage}",
+] as const;
+
+/** Outcomes that are no harm: "if you look, you'll see". */
+export const mildOutcomes = new Set(
+  "see notice find hear feel know be want need get have understand recognise recognize remember like love work do last hold fit".split(
+    " ",
+  ),
+);
+
+/** Verbs of an order that stands for a condition: "open it out and it'll lose more than it pumps". */
+export const ifVerbs = new Set(
+  "open put wind get push pull turn lean leave miss skip scratch squeeze force hit tap heat over overtighten tighten cut file fit use run fill let drop mix swap bend pack grease oil scrape sand lift stretch crank".split(
+    " ",
+  ),
+);
