@@ -1,11 +1,12 @@
 import { beforeDeed, workVerbs } from "../lexicon/work-verbs.ts";
-import { clauseAt, type Context, hasWord, nounAfter, sentenceAt } from "./context.ts";
+import { type Context, clauseAt, hasWord, nounAfter, sentenceAt } from "./context.ts";
 import type { DraftRule } from "./rule.ts";
 import { quoteOf, spanOf } from "./stream.ts";
 import type { Draft } from "./types.ts";
 
 export const actions: DraftRule = {
-  explains: "Work on a named part, told or ordered, that can begin a step. A second one on the same part at once is left out.",
+  explains:
+    "Work on a named part, told or ordered, that can begin a step. A second one on the same part at once is left out.",
   examples: [
     { said: "So you slack off the clamp screw and you move it up.", gives: ["slacken clamp screw"] },
     { said: "Now undo the drain plug.", gives: ["undo drain plug"] },
@@ -27,11 +28,16 @@ function actionsIn(context: Context): Draft[] {
     const word = tokens[place]?.word ?? "";
     const verb = Object.hasOwn(workVerbs, word) ? workVerbs[word] : undefined;
     if (verb === undefined || !isDeed(context, place)) continue;
-    const noun = nounAfter(context, place + 1, Math.min(tokens.length, place + reach, sentenceAt(context, place).to));
+    const noun = nounAfter(
+      context,
+      place + 1,
+      Math.min(tokens.length, place + reach, sentenceAt(context, place).to),
+    );
     if (!noun) continue;
     const name = `${verb} ${noun.name}`;
     const last = drafts.at(-1);
-    if (last && place - last.to < apart && "name" in last.fields && last.fields.name.endsWith(noun.name)) continue;
+    if (last && place - last.to < apart && "name" in last.fields && last.fields.name.endsWith(noun.name))
+      continue;
     const to = Math.max(noun.to, Math.min(clauseAt(context, place).to, place + 20));
     const { start, end } = spanOf(stream, place, to);
     drafts.push({
@@ -52,7 +58,7 @@ function actionsIn(context: Context): Draft[] {
 function isDeed(context: Context, place: number): boolean {
   const { tokens, parts } = context;
   const before = tokens[place - 1];
-  const opens = !before || before.stop !== "" || parts.sentenceOf[place - 1] !== parts.sentenceOf[place];
+  const opens = before?.stop !== "" || parts.sentenceOf[place - 1] !== parts.sentenceOf[place];
   if (hasWord(tokens, Math.max(0, place - 3), place, refused)) return false;
   return opens || beforeDeed.has(before.word);
 }

@@ -176,10 +176,12 @@ function withUnit(memory: Memory, number: Spoken, limit: number): Amount {
 
 /** "two meg two", "four k seven": 2.2 and 4.7. */
 function withFigure(tokens: readonly Token[], amount: Amount, limit: number): Amount {
-  if ((amount.unit !== "kOhm" && amount.unit !== "MOhm") || amount.form !== "whole" || amount.to >= limit) return amount;
+  if ((amount.unit !== "kOhm" && amount.unit !== "MOhm") || amount.form !== "whole" || amount.to >= limit)
+    return amount;
   const token = tokens[amount.to];
   const figure = /^\d$/.test(token?.word ?? "") ? token?.word : spokenFigures.get(token?.word ?? "");
-  if (figure === undefined || tokens[amount.to - 1]?.stop !== "" || unitAt(tokens, amount.to + 1, limit)) return amount;
+  if (figure === undefined || tokens[amount.to - 1]?.stop !== "" || unitAt(tokens, amount.to + 1, limit))
+    return amount;
   const typed = `${amount.typed}.${figure}`;
   return { ...amount, typed, value: Number(typed), form: "decimal", to: amount.to + 1 };
 }
@@ -251,8 +253,10 @@ function withPart(tokens: readonly Token[], amount: Amount, limit: number): Amou
   if (amount.form !== "whole" || tokens[amount.to]?.word !== "and" || tokens[amount.to - 1]?.stop !== "")
     return amount;
   const part = numberAt(tokens, amount.to + 1, limit);
-  if (part?.form !== "fraction" || part.lone || part.value >= 1 || tokens[part.from]?.word === "one") return amount;
-  const again = tokens[part.to]?.word === "of" && ["a", "an", "the"].includes(tokens[part.to + 1]?.word ?? "");
+  if (part?.form !== "fraction" || part.lone || part.value >= 1 || tokens[part.from]?.word === "one")
+    return amount;
+  const again =
+    tokens[part.to]?.word === "of" && ["a", "an", "the"].includes(tokens[part.to + 1]?.word ?? "");
   if (unitAt(tokens, part.to, limit) || again) return amount;
   return {
     ...amount,
@@ -281,9 +285,18 @@ function withSmaller(memory: Memory, amount: Amount, limit: number): Amount {
   const unit = number && unitAt(tokens, number.to, limit);
   const code = number && unit ? coded(memory, number, unit) : null;
   if (!number) return amount;
-  if (!unit && amount.unit === "[ft_i]" && number.value < 12 && number.form !== "fraction" && endsHere(tokens, number.to, limit)) {
+  if (
+    !unit &&
+    amount.unit === "[ft_i]" &&
+    number.value < 12 &&
+    number.form !== "fraction" &&
+    endsHere(tokens, number.to, limit)
+  ) {
     const value = amount.value * 12 + number.value;
-    return { ...settle({ ...amount, value, typed: `${value}` }, { code: "[in_i]", to: number.to }), form: number.form };
+    return {
+      ...settle({ ...amount, value, typed: `${value}` }, { code: "[in_i]", to: number.to }),
+      form: number.form,
+    };
   }
   if (code?.code !== rule[0]) return amount;
   if (amount.unit === "[in_i]") {
@@ -297,7 +310,26 @@ function withSmaller(memory: Memory, amount: Amount, limit: number): Amount {
 
 /** Whether nothing follows that the number could count: "ten foot six each". */
 function endsHere(tokens: readonly Token[], to: number, limit: number): boolean {
-  return to >= limit || tokens[to - 1]?.stop !== "" || ["each", "long", "and", "high", "wide", "of", "overall", "round", "around", "tall", "deep", "across", "from", "between"].includes(tokens[to]?.word ?? "");
+  return (
+    to >= limit ||
+    tokens[to - 1]?.stop !== "" ||
+    [
+      "each",
+      "long",
+      "and",
+      "high",
+      "wide",
+      "of",
+      "overall",
+      "round",
+      "around",
+      "tall",
+      "deep",
+      "across",
+      "from",
+      "between",
+    ].includes(tokens[to]?.word ?? "")
+  );
 }
 
 /** "two to four thou", "six or seven pounds", "15, 20 thou", "between 40 and 60 grams", "10-12". */
@@ -315,7 +347,8 @@ function rangeOf(memory: Memory, low: Amount, limit: number): Amount | null {
   const high = withUnit(memory, number, limit);
   const widest = word === "or" || comma ? 2.1 : 12;
   if (high.value > low.value * widest && low.value > 0) return null;
-  if (comma && word === null && (high.unit === null || low.unit !== null || !sameForm(low, high))) return null;
+  if (comma && word === null && (high.unit === null || low.unit !== null || !sameForm(low, high)))
+    return null;
   if (low.unit !== null && high.unit !== null && low.unit !== high.unit) return null;
   const unit = high.unit ?? low.unit;
   return {

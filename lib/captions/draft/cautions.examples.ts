@@ -4,10 +4,16 @@ import type { Example } from "./rule.ts";
 export const cautionExamples: readonly Example[] = [
   { said: "Don't ream sintered bronze, you smear the pores shut.", gives: ["Don't ream sintered bronze"] },
   { said: "Never reach in there with the wheel turning.", gives: ["Never reach"] },
-  { said: "Mind your fingers when you spin it, the lever comes down like a guillotine.", gives: ["Mind your fingers"] },
+  {
+    said: "Mind your fingers when you spin it, the lever comes down like a guillotine.",
+    gives: ["Mind your fingers"],
+  },
   { said: "Keep your sleeves out of that flywheel.", gives: ["Keep your sleeves"] },
   { said: "Wear your goggles for that bit.", gives: ["Wear your goggles"] },
-  { said: "Hold the lead screw up when the last bolt comes out, because it'll drop.", gives: ["Hold the lead screw"] },
+  {
+    said: "Hold the lead screw up when the last bolt comes out, because it'll drop.",
+    gives: ["Hold the lead screw"],
+  },
   { said: "I wouldn't go past seven foot pound.", gives: ["I wouldn't go past"] },
   { said: "When you run it in the barrel, pull the prop. I mean it.", gives: ["When you run it"] },
   { said: "you do not want to be leaning on that", gives: ["you do not want"] },

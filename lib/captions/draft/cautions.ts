@@ -10,7 +10,7 @@ import {
   warnings,
 } from "../lexicon/cautions.ts";
 import { cautionExamples } from "./cautions.examples.ts";
-import { clauseAt, type Context, hasWord, sentenceAt } from "./context.ts";
+import { type Context, clauseAt, hasWord, sentenceAt } from "./context.ts";
 import { deniedWords, isJoke } from "./denied.ts";
 import { lessonOf, nextSentence } from "./lessons.ts";
 import { isPartWord } from "./nouns.ts";
@@ -63,7 +63,9 @@ function cautionsIn(context: Context): Draft[] {
     .flatMap((sentence) => triggersIn(context, sentence.from, sentence.to))
     .filter((one) => denied[one.from] === 0 && !isJoke(context, one.from, one.to));
   const grown = triggers.flatMap((one) => grow(context, one));
-  return joined(context, grown).filter((one) => !one.echo || hasOrder(context, one)).map((one) => cautionOf(context, one));
+  return joined(context, grown)
+    .filter((one) => !one.echo || hasOrder(context, one))
+    .map((one) => cautionOf(context, one));
 }
 
 function triggersIn(context: Context, from: number, to: number): Trigger[] {
@@ -89,10 +91,14 @@ function triggersIn(context: Context, from: number, to: number): Trigger[] {
 function orderNotTo({ tokens, parts }: Context, place: number, limit: number): Trigger | null {
   if (tokens[place]?.word !== "do" || tokens[place + 1]?.word !== "not" || place + 2 >= limit) return null;
   const before = tokens[place - 1];
-  const open = !before || before.stop !== "" || parts.sentenceOf[place - 1] !== parts.sentenceOf[place];
+  const open = before?.stop !== "" || parts.sentenceOf[place - 1] !== parts.sentenceOf[place];
   const subject = open ? "" : before.word;
   let verb = place + 2;
-  while (["you", "ever", "even", "go", "just", "be", "try", "to"].includes(tokens[verb]?.word ?? "") && verb + 1 < limit) verb++;
+  while (
+    ["you", "ever", "even", "go", "just", "be", "try", "to"].includes(tokens[verb]?.word ?? "") &&
+    verb + 1 < limit
+  )
+    verb++;
   const word = tokens[verb]?.word ?? "";
   if (subject === "you") {
     const wants = tokens[place + 2]?.word === "want" && tokens[place + 3]?.word === "to";
@@ -103,13 +109,20 @@ function orderNotTo({ tokens, parts }: Context, place: number, limit: number): T
   }
   if (subjects.has(subject) || notOrders.has(word) || stopsThere(tokens[place + 1]?.stop)) return null;
   if (isPluralNoun(subject) && stative.has(word)) return null;
-  if (word === "forget" || word === "get") return word === "get" ? notGet(tokens[verb + 1]?.word, place, verb) : null;
+  if (word === "forget" || word === "get")
+    return word === "get" ? notGet(tokens[verb + 1]?.word, place, verb) : null;
   return trigger(place, verb + 1, "an order not to do something");
 }
 
 /** "You do not wear gloves around a band saw." */
-const ruledOut = new Set("wear put use touch run go reuse weld heat hit force lean stand reach leave let open start mix drop".split(" "));
-const stative = new Set("do go move turn hold get grow care come rust leak wear mean stop start stay sit".split(" "));
+const ruledOut = new Set(
+  "wear put use touch run go reuse weld heat hit force lean stand reach leave let open start mix drop".split(
+    " ",
+  ),
+);
+const stative = new Set(
+  "do go move turn hold get grow care come rust leak wear mean stop start stay sit".split(" "),
+);
 const stopsThere = (stop: string | undefined) => stop !== undefined && stop !== "" && stop !== ",";
 const isPluralNoun = (word: string) => word.endsWith("s") && isPartWord(word);
 
@@ -122,10 +135,33 @@ function notGet(next: string | undefined, place: number, verb: number): Trigger 
 function never({ tokens, parts }: Context, place: number, limit: number): Trigger | null {
   if (tokens[place]?.word !== "never" || place + 1 >= limit) return null;
   const before = tokens[place - 1];
-  const open = !before || before.stop !== "" || parts.sentenceOf[place - 1] !== parts.sentenceOf[place];
+  const open = before?.stop !== "" || parts.sentenceOf[place - 1] !== parts.sentenceOf[place];
   if (!open && beforeNever.has(before.word) && !(before.word === "it" || before.word === "them")) return null;
   const next = tokens[place + 1]?.word ?? "";
-  if (["been", "had", "seen", "did", "mind", "known", "heard", "got", "again", "done", "found", "knew", "fear", "once", "really", "thought", "came", "could", "happened"].includes(next)) return null;
+  if (
+    [
+      "been",
+      "had",
+      "seen",
+      "did",
+      "mind",
+      "known",
+      "heard",
+      "got",
+      "again",
+      "done",
+      "found",
+      "knew",
+      "fear",
+      "once",
+      "really",
+      "thought",
+      "came",
+      "could",
+      "happened",
+    ].includes(next)
+  )
+    return null;
   if (next.endsWith("ed")) return null;
   return trigger(place, place + 2, "an order never to do something");
 }
@@ -135,8 +171,10 @@ const echoes = new Set(["i mean it", "i am not kidding", "i am not joking", "no 
 const denying = new Set("not never nobody".split(" "));
 const harming = /kill|bite|shock|lethal|toxic|poison|live|take your|have your/;
 /** Phrases that tell what happens: what is warned of stands before them. */
-const consequential = /^(?:how you|it\/|take your|have your|take the|will|could|can|lose|is a bomb|through your|go through)/;
-const hazards = /live|charge|asbestos|lead|mercury|radium|tension|wound|hot side|mains|flammable|lethal|pressure$/;
+const consequential =
+  /^(?:how you|it\/|take your|have your|take the|will|could|can|lose|is a bomb|through your|go through)/;
+const hazards =
+  /live|charge|asbestos|lead|mercury|radium|tension|wound|hot side|mains|flammable|lethal|pressure$/;
 
 /** The phrases of the lexicon. */
 function warning(context: Context, place: number, limit: number): Trigger | null {
@@ -144,10 +182,16 @@ function warning(context: Context, place: number, limit: number): Trigger | null
   if (!found) return null;
   const { word } = context.tokens[place] as { word: string };
   const before = context.tokens[place - 1]?.word ?? "";
-  if ((word === "mind" || word === "watch") && ["you", "i", "we", "to", "not", "never", "just"].includes(before)) return null;
+  if (
+    (word === "mind" || word === "watch") &&
+    ["you", "i", "we", "to", "not", "never", "just"].includes(before)
+  )
+    return null;
   if (context.tokens[found.from - 1]?.word === "not" && !found.entry.startsWith("be")) return null;
   if (hasWord(context.tokens, place - 4, place, denying) && harming.test(found.entry)) return null;
-  const start = consequential.test(found.entry) ? Math.max(sentenceAt(context, place).from, place - 25) : place;
+  const start = consequential.test(found.entry)
+    ? Math.max(sentenceAt(context, place).from, place - 25)
+    : place;
   const one = trigger(start, found.to, `“${found.entry.replace(/[{}*\d?]+/g, "…")}” warns`);
   if (hazards.test(found.entry)) return { ...one, hazard: true };
   return echoes.has(found.entry) ? { ...one, echo: true } : one;
@@ -156,26 +200,38 @@ function warning(context: Context, place: number, limit: number): Trigger | null
 /** "I wouldn't go past seven foot pound"; "I don't put the barrel in anything, ever". */
 function wouldNot({ tokens }: Context, place: number, limit: number): Trigger | null {
   const [a, b, c, d] = [0, 1, 2, 3].map((i) => tokens[place + i]?.word ?? "");
-  if (a === "i" && b === "do" && c === "not" && acts.has(d ?? "") && hasWord(tokens, place, Math.min(limit, place + 12), forGood))
+  if (
+    a === "i" &&
+    b === "do" &&
+    c === "not" &&
+    acts.has(d ?? "") &&
+    hasWord(tokens, place, Math.min(limit, place + 12), forGood)
+  )
     return trigger(place, place + 4, "advice not to do something");
   if ((a !== "i" && a !== "you") || b !== "would" || c !== "not" || place + 3 >= limit) return null;
   return acts.has(d ?? "") ? trigger(place, place + 4, "advice not to do something") : null;
 }
 
 const forGood = new Set("ever any anything anywhere".split(" "));
-const acts = new Set("go use put try run do touch risk trust reuse force hit leave let open pull push tighten plug start heat weld drill work want".split(" "));
+const acts = new Set(
+  "go use put try run do touch risk trust reuse force hit leave let open pull push tighten plug start heat weld drill work want".split(
+    " ",
+  ),
+);
 
 /** "No oil at all on the wheel teeth. … It makes grinding paste"; "not the torch". Counts with a consequence. */
 function nothingOf({ tokens, parts }: Context, place: number, limit: number): Trigger | null {
   const word = tokens[place]?.word;
   if ((word !== "no" && word !== "not") || tokens[place]?.stop !== "" || place + 2 >= limit) return null;
   const before = tokens[place - 1];
-  const open = !before || before.stop !== "" || parts.sentenceOf[place - 1] !== parts.sentenceOf[place];
-  if (word === "no" && !open && !["and", "but", "so", "with", "please", "no"].includes(before.word)) return null;
+  const open = before?.stop !== "" || parts.sentenceOf[place - 1] !== parts.sentenceOf[place];
+  if (word === "no" && !open && !["and", "but", "so", "with", "please", "no"].includes(before.word))
+    return null;
   const next = tokens[place + 1]?.word ?? "";
   const why = "advice against something, with what happens otherwise";
   if (word === "not") {
-    const ends = !open && next === "the" && consequenceBook.first(tokens, place + 3, Math.min(limit, place + 11));
+    const ends =
+      !open && next === "the" && consequenceBook.first(tokens, place + 3, Math.min(limit, place + 11));
     if (ends) return weak(place, place + 3, why);
     if (!open && !["and", "but", "so", "with", "please", "no"].includes(before.word)) return null;
     const named = ["the", "wd", "any", "a", "in", "on", "near", "with"].includes(next);
@@ -185,7 +241,8 @@ function nothingOf({ tokens, parts }: Context, place: number, limit: number): Tr
     return because ? trigger(place, place + 3, "advice against something, with its reason") : null;
   }
   for (let i = place + 2; i < Math.min(limit, place + 7); i++) {
-    if (["on", "in", "near", "anywhere", "around"].includes(tokens[i]?.word ?? "")) return weak(place, i + 1, why);
+    if (["on", "in", "near", "anywhere", "around"].includes(tokens[i]?.word ?? ""))
+      return weak(place, i + 1, why);
   }
   return null;
 }
@@ -195,7 +252,8 @@ function supposed({ tokens, parts }: Context, place: number, limit: number): Tri
   const start = tokens[place]?.word === "if" ? place + 1 : place;
   if (tokens[start]?.word !== "you" || tokens[start + 2]?.word === "not" || start + 2 >= limit) return null;
   const before = tokens[place - 1];
-  const open = start > place || !before || before.stop !== "" || parts.sentenceOf[place - 1] !== parts.sentenceOf[place];
+  const open =
+    start > place || !before || before.stop !== "" || parts.sentenceOf[place - 1] !== parts.sentenceOf[place];
   if (!open || !risky.has(tokens[start + 1]?.word ?? "")) return null;
   return weak(place, start + 2, supposition);
 }
@@ -203,20 +261,24 @@ function supposed({ tokens, parts }: Context, place: number, limit: number): Tri
 /** "If you oil the racks they pick up lint." */
 function condition(context: Context, place: number, limit: number): Trigger | null {
   const found = whatIf(context, place, limit);
-  const toViewer = found && (context.tokens[place]?.word !== "if" || context.tokens[place + 1]?.word === "you");
+  const toViewer =
+    found && (context.tokens[place]?.word !== "if" || context.tokens[place + 1]?.word === "you");
   return found && toViewer ? { ...trigger(found.from, found.to, supposition), sure: false } : null;
 }
 
 const supposition = "what happens if it is done wrong";
 
-const risky = new Set("put do use go fill tighten over overtighten force run get leave turn lean hit start let forget crank heat oil grease pull drop wind pour push open rush hurry".split(" "));
+const risky = new Set(
+  "put do use go fill tighten over overtighten force run get leave turn lean hit start let forget crank heat oil grease pull drop wind pour push open rush hurry".split(
+    " ",
+  ),
+);
 
 /** "Hold the leadscrew up, because it'll drop": an order with its reason. */
 function careful({ tokens, parts }: Context, place: number, limit: number): Trigger | null {
   const before = tokens[place - 1];
   const open =
-    !before ||
-    before.stop !== "" ||
+    before?.stop !== "" ||
     parts.sentenceOf[place - 1] !== parts.sentenceOf[place] ||
     ["so", "and", "then", "first", "just", "always", "please", "but"].includes(before.word);
   const here = tokens[place]?.word === "always" ? place + 1 : place;
@@ -244,7 +306,11 @@ function grow(context: Context, one: Trigger): Grown[] {
   const found = consequenceOf(context, one);
   if (one.weak && !found) return [];
   const clause = clauseAt(context, one.to - 1);
-  const end = Math.max(one.to, Math.min(clause.to, one.to + 25), found ? clauseAt(context, found.to - 1).to : 0);
+  const end = Math.max(
+    one.to,
+    Math.min(clause.to, one.to + 25),
+    found ? clauseAt(context, found.to - 1).to : 0,
+  );
   const to = Math.min(end, one.from + 60, tokens.length);
   return [{ ...one, to, ...(found ? { because: { from: found.from, to: Math.max(found.to, to) } } : {}) }];
 }
@@ -263,7 +329,9 @@ function consequenceOf(context: Context, one: Trigger): { from: number; to: numb
   const otherwiseNear = or && or.from - one.to <= reach ? or : null;
   if (one.reason.startsWith(orderReason)) {
     const done = isFirst(context, one, near?.to ?? sentence.to);
-    return otherwiseNear ?? (done ? (near ?? { from: one.to, to: Math.min(sentence.to, one.to + 12) }) : null);
+    return (
+      otherwiseNear ?? (done ? (near ?? { from: one.to, to: Math.min(sentence.to, one.to + 12) }) : null)
+    );
   }
   if (one.reason.startsWith("advice against")) return near ?? otherwiseNear;
   return near && near.to <= sentence.to ? near : otherwiseNear;
@@ -274,7 +342,8 @@ const orderReason = "an order, with";
 /** "Let it down before you undo it … if you don't, it whips round": done first, because something is loaded. */
 function isFirst({ tokens }: Context, one: Trigger, to: number): boolean {
   for (let i = one.to; i < Math.min(to, one.to + 16); i++) {
-    const firstDone = tokens[i]?.word === "before" && ["you", "it", "they"].includes(tokens[i + 1]?.word ?? "");
+    const firstDone =
+      tokens[i]?.word === "before" && ["you", "it", "they"].includes(tokens[i + 1]?.word ?? "");
     if (firstDone) return hasWord(tokens, one.from - 12, Math.min(to + 4, one.to + 30), storedWords);
   }
   return false;
@@ -292,7 +361,13 @@ function joined(context: Context, grown: Grown[]): Grown[] {
       context.parts.sentenceOf[one.from] === context.parts.sentenceOf[last.from] &&
       (context.parts.punctuated ? one.from - last.from < 40 : one.from - last.to < 3);
     const again = last?.reason.startsWith("“") && last.reason === one.reason && one.from - last.to < 10;
-    if (last && (again || (near && (one.echo || one.hazard || last.hazard || one.weak)) || sameBreath || one.from < last.to)) {
+    if (
+      last &&
+      (again ||
+        (near && (one.echo || one.hazard || last.hazard || one.weak)) ||
+        sameBreath ||
+        one.from < last.to)
+    ) {
       last.to = Math.max(last.to, one.to);
       if (!one.hazard) delete last.hazard;
       last.because ??= one.because;

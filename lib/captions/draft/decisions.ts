@@ -24,10 +24,10 @@ export interface DraftDecision {
 
 /** The identity of a draft of a recording. */
 export function identityOf(draft: Draft, recordingId: string): DraftIdentity {
-  return { recordingId, kind: draft.kind, start: draft.start, end: draft.end, value: valueOf(draft) };
+  return { recordingId, kind: draft.kind, start: draft.start, end: draft.end, value: figureOf(draft) };
 }
 
-function valueOf(draft: Draft): string {
+function figureOf(draft: Draft): string {
   if (draft.kind === "measurement") {
     const { quantity, valueSi, highSi, designation } = draft.fields;
     if (designation !== undefined) return `thread ${designation}`;

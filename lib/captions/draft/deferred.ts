@@ -1,5 +1,5 @@
 import { provisional, weakProvisional } from "../lexicon/deferred.ts";
-import { clauseAt, type Context, hasWord, sentenceAt } from "./context.ts";
+import { type Context, clauseAt, hasWord, sentenceAt } from "./context.ts";
 import { deferredExamples } from "./deferred.examples.ts";
 import { lessonOf } from "./lessons.ts";
 import { PhraseBook } from "./phrase.ts";
@@ -9,7 +9,9 @@ import { wordSets } from "./word-sets.ts";
 
 const signs = new PhraseBook<{ why: string; strong: boolean }>(
   Object.entries(provisional).flatMap(([why, phrases]) =>
-    (phrases as readonly string[]).map((text) => [text, { why, strong: !weakProvisional.has(text) }] as const),
+    (phrases as readonly string[]).map(
+      (text) => [text, { why, strong: !weakProvisional.has(text) }] as const,
+    ),
   ),
   wordSets,
 );
@@ -40,7 +42,8 @@ function deferredIn(context: Context): Draft[] {
       const last = lefts.at(-1);
       const close = last !== undefined && found.from - last.to <= sameThing;
       const sameBreath = last !== undefined && !startsAnew(context, last.to, found.from);
-      const left = close && sameBreath ? last : { from: found.from, to: 0, whys: new Set<string>(), strong: 0, weak: 0 };
+      const left =
+        close && sameBreath ? last : { from: found.from, to: 0, whys: new Set<string>(), strong: 0, weak: 0 };
       if (left !== last) lefts.push(left);
       const again = found.from < left.to;
       left.to = Math.max(left.to, found.to);
@@ -73,7 +76,8 @@ function startsAnew(context: Context, from: number, to: number): boolean {
     const opens = parts.sentenceOf[i] !== parts.sentenceOf[i - 1];
     const [a, b] = [tokens[i]?.word, tokens[i + 1]?.word];
     if (opens && a === "and" && ["the", "my", "that", "this"].includes(b ?? "")) return true;
-    if ((opens || a === "and") && ["the", "my"].includes(opens && a !== "and" ? (a ?? "") : (b ?? ""))) return true;
+    if ((opens || a === "and") && ["the", "my"].includes(opens && a !== "and" ? (a ?? "") : (b ?? "")))
+      return true;
     if (opens && (tokens[i]?.pause ?? 0) > 0) return true;
     const { from: start, to: end } = sentenceAt(context, i);
     if (opens && end - start > 3 && ++beginnings > 1) return true;
@@ -88,17 +92,23 @@ function deferredOf(context: Context, left: Left): Draft {
   const waits = waitClause(context, left.to, sentenceAt(context, left.to - 1).to);
   const to = Math.max(left.to, clause.to, waits?.to ?? 0);
   const whys = [...left.whys].join("; ");
-  return lessonOf(context, "deferred", { from, to: Math.min(to, from + 60) }, {
-    reason: `${whys.charAt(0).toUpperCase()}${whys.slice(1)}.`,
-    sureness: left.strong > 1 ? "certain" : left.strong > 0 ? "likely" : "unsure",
-    ...(waits ? { because: waits } : {}),
-  });
+  return lessonOf(
+    context,
+    "deferred",
+    { from, to: Math.min(to, from + 60) },
+    {
+      reason: `${whys.charAt(0).toUpperCase()}${whys.slice(1)}.`,
+      sureness: left.strong > 1 ? "certain" : left.strong > 0 ? "likely" : "unsure",
+      ...(waits ? { because: waits } : {}),
+    },
+  );
 }
 
 /** "because …", "until …": what it waits for. */
 function waitClause(context: Context, from: number, limit: number): { from: number; to: number } | null {
   for (let i = from; i < Math.min(limit, from + 12); i++) {
-    if (["because", "until", "till", "when"].includes(context.tokens[i]?.word ?? "")) return clauseAt(context, i);
+    if (["because", "until", "till", "when"].includes(context.tokens[i]?.word ?? ""))
+      return clauseAt(context, i);
   }
   return null;
 }

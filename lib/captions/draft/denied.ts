@@ -39,7 +39,7 @@ function findDenied(context: Context): Uint8Array {
 
 function opensHere({ tokens, parts }: Context, place: number): boolean {
   const before = tokens[place - 1];
-  if (!before || before.stop !== "" || parts.sentenceOf[place - 1] !== parts.sentenceOf[place]) return true;
+  if (before?.stop !== "" || parts.sentenceOf[place - 1] !== parts.sentenceOf[place]) return true;
   return ["and", "so", "asked", "but", "or", "now", "know", "say", "ask"].includes(before.word);
 }
 

@@ -1,5 +1,5 @@
 import { documents, strongLessons, weakLessons } from "../lexicon/gotchas.ts";
-import { clauseAt, type Context, sentenceAt } from "./context.ts";
+import { type Context, clauseAt, sentenceAt } from "./context.ts";
 import { deniedWords } from "./denied.ts";
 import { gotchaExamples } from "./gotchas.examples.ts";
 import { lessonOf, nextSentence } from "./lessons.ts";
@@ -56,9 +56,14 @@ function gotchasIn(context: Context): Draft[] {
       const last = lessons.at(-1);
       const inSentence = last !== undefined && last.to > sentence.from;
       const announced = last !== undefined && last.strongWhys.size === 1 && last.strongWhys.has(caught);
-      const reach = found.entry.strong && found.entry.why !== caught && !announced ? newLessonAfter : sameLesson;
-      const close = last !== undefined && (found.from - last.to <= reach || inSentence) && found.to - last.from <= longest;
-      const sameTopic = last !== undefined && context.parts.topicOf[last.to - 1] === context.parts.topicOf[found.from];
+      const reach =
+        found.entry.strong && found.entry.why !== caught && !announced ? newLessonAfter : sameLesson;
+      const close =
+        last !== undefined &&
+        (found.from - last.to <= reach || inSentence) &&
+        found.to - last.from <= longest;
+      const sameTopic =
+        last !== undefined && context.parts.topicOf[last.to - 1] === context.parts.topicOf[found.from];
       const lesson = close && sameTopic ? last : newLesson(found.from);
       if (lesson !== last) lessons.push(lesson);
       lesson.to = found.to;
@@ -77,7 +82,9 @@ function signsIn(context: Context, from: number, to: number): Found<Sign>[] {
   const found: Found<Sign>[] = [];
   for (let place = from; place < to; place++) {
     const ofBook = documents.has(tokens[place]?.word ?? "");
-    const one = signs.at(tokens, place, ofBook ? nextSentence(context, place).to : to) ?? lessonFrom(whatIf(context, place, to));
+    const one =
+      signs.at(tokens, place, ofBook ? nextSentence(context, place).to : to) ??
+      lessonFrom(whatIf(context, place, to));
     if (!one) continue;
     found.push(one);
     place = one.to - 1;
@@ -104,8 +111,13 @@ function gotchaOf(context: Context, lesson: Lesson): Draft {
   const from = lesson.from - sentence.from <= 40 ? sentence.from : clause.from;
   const to = Math.min(sentenceAt(context, lesson.to - 1).to, clauseAt(context, lesson.to - 1).to + 12);
   const whys = [...lesson.whys].join("; ");
-  return lessonOf(context, "gotcha", { from, to: Math.max(lesson.to, to) }, {
-    reason: `${whys.charAt(0).toUpperCase()}${whys.slice(1)}.`,
-    sureness: lesson.strong > 1 ? "certain" : lesson.strong > 0 ? "likely" : "unsure",
-  });
+  return lessonOf(
+    context,
+    "gotcha",
+    { from, to: Math.max(lesson.to, to) },
+    {
+      reason: `${whys.charAt(0).toUpperCase()}${whys.slice(1)}.`,
+      sureness: lesson.strong > 1 ? "certain" : lesson.strong > 0 ? "likely" : "unsure",
+    },
+  );
 }

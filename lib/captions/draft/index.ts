@@ -1,6 +1,12 @@
 /** Marks proposed from what was said: rules, their reasons, and what was decided about their drafts. */
 export type { DraftOptions } from "./context.ts";
-export { type DraftDecision, type DraftIdentity, identityOf, type Matched, matchDecisions } from "./decisions.ts";
+export {
+  type DraftDecision,
+  type DraftIdentity,
+  identityOf,
+  type Matched,
+  matchDecisions,
+} from "./decisions.ts";
 export { draft } from "./draft.ts";
 export { type English, englishOf } from "./english.ts";
 export { type DraftMark, toDraftMarks } from "./marks.ts";

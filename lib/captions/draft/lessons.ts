@@ -10,7 +10,13 @@ export function lessonOf(
   context: Context,
   kind: "caution" | "gotcha" | "deferred",
   { from, to }: { from: number; to: number },
-  how: { reason: string; sureness: Sureness; because?: { from: number; to: number }; harms?: "person" | "thing"; order?: boolean },
+  how: {
+    reason: string;
+    sureness: Sureness;
+    because?: { from: number; to: number };
+    harms?: "person" | "thing";
+    order?: boolean;
+  },
 ): DraftOf<"caution" | "gotcha" | "deferred", LessonFields> {
   const { stream } = context;
   const { start, end } = spanOf(stream, from, to);

@@ -70,7 +70,11 @@ function fieldsOf(draft: Draft, english: English): Fields {
 }
 
 function measurementFields(fields: MeasurementFields, english: English): Fields {
-  const value = { typed: fields.typed, read: read(fields.typed, { region: english, decimal: "." }), reader: readerVersion };
+  const value = {
+    typed: fields.typed,
+    read: read(fields.typed, { region: english, decimal: "." }),
+    reader: readerVersion,
+  };
   return {
     v: fieldsVersion,
     words: fields.of,
@@ -94,7 +98,9 @@ const events: Readonly<Record<string, string>> = {
 
 function partFields(fields: PartFields): Fields {
   const event = events[fields.action ?? ""];
-  const notes = [fields.action === "reuse" ? "used again" : "", fields.condition ?? ""].filter((note) => note !== "");
+  const notes = [fields.action === "reuse" ? "used again" : "", fields.condition ?? ""].filter(
+    (note) => note !== "",
+  );
   return {
     v: fieldsVersion,
     item: fields.name,

@@ -39,7 +39,9 @@ export function isPartWord(word: string): boolean {
 }
 
 function namesPart(word: string): boolean {
-  return partHeads.has(word) || shyHeads.has(word) || partHeads.has(singular(word)) || shyHeads.has(singular(word));
+  return (
+    partHeads.has(word) || shyHeads.has(word) || partHeads.has(singular(word)) || shyHeads.has(singular(word))
+  );
 }
 
 /** All parts that are named, in order. */
@@ -60,7 +62,8 @@ function nounEnding(tokens: readonly Token[], first: number, to: number): PartNo
   const only = to === first + 1 ? (tokens[first] as Token).word : null;
   if (only !== null && isVerb(tokens, first)) return null;
   let from = first;
-  while (from > 0 && first - from < mostModifiers && goesOn(tokens, from) && isModifier(tokens, from - 1)) from--;
+  while (from > 0 && first - from < mostModifiers && goesOn(tokens, from) && isModifier(tokens, from - 1))
+    from--;
   const words = tokens
     .slice(from, to)
     .map((token) => token.word)
@@ -88,7 +91,11 @@ function isModifier(tokens: readonly Token[], place: number): boolean {
 function isVerb(tokens: readonly Token[], place: number): boolean {
   const [before, after] = [tokens[place - 1]?.word ?? "", tokens[place + 1]?.word ?? ""];
   if (verbMarks.has(before) && tokens[place - 1]?.stop === "") return true;
-  return (before === "" || tokens[place - 1]?.stop !== "" || before === "and") && objects.has(after) && after !== "that";
+  return (
+    (before === "" || tokens[place - 1]?.stop !== "" || before === "and") &&
+    objects.has(after) &&
+    after !== "that"
+  );
 }
 
 /** "the head", "this case". */

@@ -120,7 +120,10 @@ function figuresAfter(tokens: readonly Token[], place: number, limit: number): {
 
 /** "one way", "one end": no figure. */
 function isPronoun(tokens: readonly Token[], place: number): boolean {
-  return tokens[place]?.word === "one" && ["way", "end", "side", "of", "more", "place"].includes(tokens[place + 1]?.word ?? "");
+  return (
+    tokens[place]?.word === "one" &&
+    ["way", "end", "side", "of", "more", "place"].includes(tokens[place + 1]?.word ?? "")
+  );
 }
 
 /** "3/8", "three eighths", "a sixteenth", "half", "three thirty seconds", "5 16ths". */
@@ -255,7 +258,11 @@ function thousands(tokens: readonly Token[], base: Spoken, limit: number): Spoke
 }
 
 /** "a new one eighteen teeth": behind these "one" counts nothing. */
-const afterAdjective = new Set("new old other this that the which right wrong big small first last each every bigger smaller good bad".split(" "));
+const afterAdjective = new Set(
+  "new old other this that the which right wrong big small first last each every bigger smaller good bad".split(
+    " ",
+  ),
+);
 
 /** "four seventy", "one oh five", "nineteen forty seven": two numbers said as one. */
 function withPair(tokens: readonly Token[], base: Spoken, limit: number): Spoken {
@@ -275,7 +282,12 @@ function mixedAt(tokens: readonly Token[], whole: Spoken, limit: number): Spoken
   if (!next || whole.to >= limit || last.stop !== "") return null;
   const joined = next.word === "and" && next.stop === "" ? whole.to + 1 : null;
   const written = last.figure && next.figure && (next.word.includes("/") || glyphs[next.word] !== undefined);
-  const part = joined !== null ? fractionAt(tokens, joined, limit) : written ? fractionAt(tokens, whole.to, limit) : null;
+  const part =
+    joined !== null
+      ? fractionAt(tokens, joined, limit)
+      : written
+        ? fractionAt(tokens, whole.to, limit)
+        : null;
   if (!part || part.value >= 1 || (joined !== null && part.lone && part.over !== 2)) return null;
   return {
     value: whole.value + part.value,

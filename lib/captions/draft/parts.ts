@@ -1,7 +1,16 @@
-import { conditions, materials, notEvents, notYet, type PartAction, partEvents, undone, wholeSentences } from "../lexicon/part-events.ts";
+import {
+  conditions,
+  materials,
+  notEvents,
+  notYet,
+  type PartAction,
+  partEvents,
+  undone,
+  wholeSentences,
+} from "../lexicon/part-events.ts";
 import { notParts, plainAdjectives } from "../lexicon/parts.ts";
 import { stopWords } from "../lexicon/stop-words.ts";
-import { clauseAt, type Context, hasWord, nounAfter, sentenceAt } from "./context.ts";
+import { type Context, clauseAt, hasWord, nounAfter, sentenceAt } from "./context.ts";
 import { deniedWords } from "./denied.ts";
 import type { PartNoun } from "./nouns.ts";
 import { numberAt } from "./number.ts";
@@ -16,7 +25,9 @@ import { wordSets } from "./word-sets.ts";
 const order = Object.keys(partEvents) as PartAction[];
 const events = new PhraseBook<PartAction | "nothing">(
   [
-    ...order.flatMap((action) => (partEvents[action] as readonly string[]).map((text) => [text, action] as const)),
+    ...order.flatMap((action) =>
+      (partEvents[action] as readonly string[]).map((text) => [text, action] as const),
+    ),
     ...notEvents.map((text) => [text, "nothing"] as const),
   ],
   wordSets,
@@ -82,19 +93,27 @@ function isDone(context: Context, action: PartAction, from: number, to: number):
   if (hasWord(tokens, start, from, undone)) return false;
   if ((action === "remove" || action === "reuse") && hasWord(tokens, start, from, notYet)) return false;
   const before = tokens[from - 1]?.word ?? "";
-  if (tokens[from]?.word === "new" && ["the", "your", "if", "brand"].includes(before)) return before === "brand";
+  if (tokens[from]?.word === "new" && ["the", "your", "if", "brand"].includes(before))
+    return before === "brand";
   if (action === "reuse" && tokens[to - 1]?.word === "back" && tokens[to]?.word === "to") return false;
   if (tokens[from]?.word === "keep" && placed.has(tokens[to]?.word ?? "")) return false;
   if (before === "you" && tokens[from - 1]?.stop === "") return false;
   return to > from;
 }
 
-const placed = new Set("back away off out in on clear tight dry clean apart together from up down".split(" "));
-const toolHeads = new Set("gauge meter scale wrench spanner hammer puller torch bulb light drift lamp brush".split(" "));
+const placed = new Set(
+  "back away off out in on clear tight dry clean apart together from up down".split(" "),
+);
+const toolHeads = new Set(
+  "gauge meter scale wrench spanner hammer puller torch bulb light drift lamp brush".split(" "),
+);
 
 /** "Put a dial gauge on it": a tool, not a part. */
 function isTool({ action, noun }: Event): boolean {
-  return (action === "fit" || action === "replace" || action === "make") && toolHeads.has(noun?.name.split(" ").at(-1) ?? "");
+  return (
+    (action === "fit" || action === "replace" || action === "make") &&
+    toolHeads.has(noun?.name.split(" ").at(-1) ?? "")
+  );
 }
 
 const backReach = 40;
@@ -119,7 +138,8 @@ function nounOverlapping(context: Context, from: number, to: number): PartNoun |
 /** What "it" is: a part named in the sentence, else the first of those before it, else the last one named. */
 function subjectOf(context: Context, place: number): PartNoun | null {
   const here = sentenceAt(context, place);
-  const named = nounAfter(context, here.from, Math.min(place, here.to)) ?? looseNoun(context, here.from, place);
+  const named =
+    nounAfter(context, here.from, Math.min(place, here.to)) ?? looseNoun(context, here.from, place);
   if (named && place - named.from <= backReach) return named;
   for (const find of [nounAfter, looseNoun]) {
     let sentence = here;
@@ -144,14 +164,23 @@ function looseNoun({ tokens }: Context, from: number, to: number): PartNoun | nu
     let end = first;
     while (end < to && end < first + 3 && isName(tokens[end]) && tokens[end - 1]?.stop === "") end++;
     if (end === first) continue;
-    const name = tokens.slice(first, end).map((token) => token.word).join(" ");
+    const name = tokens
+      .slice(first, end)
+      .map((token) => token.word)
+      .join(" ");
     return { from: first, to: end, name, plural: name.endsWith("s") };
   }
   return null;
 }
 
 function isName(token: Token | undefined): boolean {
-  return token !== undefined && /^[a-z]{3,}$/.test(token.word) && !stopWords.has(token.word) && !plainAdjectives.has(token.word) && !notParts.has(token.word);
+  return (
+    token !== undefined &&
+    /^[a-z]{3,}$/.test(token.word) &&
+    !stopWords.has(token.word) &&
+    !plainAdjectives.has(token.word) &&
+    !notParts.has(token.word)
+  );
 }
 
 /** How many words apart two things done with one part may be. */
@@ -212,9 +241,17 @@ const wordFor: Record<PartAction, string> = {
   remove: "removed",
 };
 
-function fieldsOf(context: Context, from: number, to: number, noun: PartNoun | null, action: PartAction): PartFields {
+function fieldsOf(
+  context: Context,
+  from: number,
+  to: number,
+  noun: PartNoun | null,
+  action: PartAction,
+): PartFields {
   const { tokens } = context;
-  const condition = [...new Set(tokens.slice(from, to).map((token) => token.word))].filter((word) => conditions.has(word));
+  const condition = [...new Set(tokens.slice(from, to).map((token) => token.word))].filter((word) =>
+    conditions.has(word),
+  );
   const material = materialBook.first(tokens, from, to)?.entry;
   const qty = quantityOf(context, noun);
   const number = partNumber(context, from, to + 6);

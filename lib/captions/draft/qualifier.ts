@@ -63,7 +63,8 @@ function endingAt(tokens: readonly Token[], end: number, from: number) {
   for (let place = Math.max(from, end - 6); place < end; place++) {
     const one = lead.at(tokens, place, end);
     const stop = tokens[end - 1]?.stop;
-    if (one?.to === end && (stop === "" || (stop === "," && asides.has(tokens[place]?.word ?? "")))) return one;
+    if (one?.to === end && (stop === "" || (stop === "," && asides.has(tokens[place]?.word ?? ""))))
+      return one;
   }
   return null;
 }

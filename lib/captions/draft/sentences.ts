@@ -58,7 +58,7 @@ function beginsSentence(tokens: Token[], i: number, punctuated: boolean, length:
   if (/[.?!…]/.test(before.stop) || token.pause >= sentencePause || token.turn) return true;
   if (punctuated) return false;
   if (length >= longestSentence && joiners.has(token.word)) return true;
-  const opener = Object.hasOwn(openers, token.word) ? openers[token.word] : undefined;
+  const opener = openers.get(token.word);
   if (!opener) return false;
   return !has(opener.notBefore, tokens[i + 1]?.word) && !has(opener.notAfter, before.word);
 }

@@ -18,7 +18,9 @@ const scales = new Map<string, { nought: number; factor: number }>();
 /** What a unit measures: "length"; for the few that the table of units has not, "flow" or "volume". */
 export function dimensionOf(code: string): string {
   if (code === "1") return "ratio";
-  return unitByCode(code)?.dimension ?? (Object.hasOwn(others, code) ? (others[code]?.[0] ?? "number") : "number");
+  return (
+    unitByCode(code)?.dimension ?? (Object.hasOwn(others, code) ? (others[code]?.[0] ?? "number") : "number")
+  );
 }
 
 /** A value in SI units as a double. */

@@ -1,5 +1,5 @@
-import type { Cue } from "../read/types.ts";
 import { contractions, endings } from "../lexicon/contractions.ts";
+import type { Cue } from "../read/types.ts";
 
 /** One word as the rules see it: lower case, without signs around it, contractions taken apart. */
 export interface Token {

@@ -59,7 +59,9 @@ function metricAt(memory: Memory, place: number, limit: number): Amount[] {
 
 function behindMm(tokens: readonly Token[], place: number, limit: number): number {
   const word = tokens[place]?.word ?? "";
-  return place < limit && ["mil", "mm", "millimetres", "millimeters", "mils"].includes(word) ? place + 1 : place;
+  return place < limit && ["mil", "mm", "millimetres", "millimeters", "mils"].includes(word)
+    ? place + 1
+    : place;
 }
 
 /** "2BA", "four BA". */
@@ -80,7 +82,10 @@ function namedAt(tokens: readonly Token[], { number, to }: Size, limit: number):
   const name = nameAt(tokens, at, limit) ?? finenessAt(tokens, at, number);
   if (!name) return null;
   const size = counted ? `${number.typed}-${count.typed}` : number.typed;
-  return { ...made(number.from, name.to, number.value, number.typed, "[in_i]"), designation: `${size} ${name.letters}` };
+  return {
+    ...made(number.from, name.to, number.value, number.typed, "[in_i]"),
+    designation: `${size} ${name.letters}`,
+  };
 }
 
 const named = new Map<string, { words: string[]; letters: string }[]>();
@@ -90,7 +95,11 @@ for (const [said, letters] of threadNames) {
   named.set(words[0] ?? "", [...list, { words, letters }]);
 }
 
-function nameAt(tokens: readonly Token[], place: number, limit: number): { letters: string; to: number } | null {
+function nameAt(
+  tokens: readonly Token[],
+  place: number,
+  limit: number,
+): { letters: string; to: number } | null {
   for (const { words, letters } of named.get(tokens[place]?.word ?? "") ?? []) {
     if (place + words.length > limit || !words.every((word, i) => tokens[place + i]?.word === word)) continue;
     return { letters, to: place + words.length };
@@ -98,7 +107,11 @@ function nameAt(tokens: readonly Token[], place: number, limit: number): { lette
   return null;
 }
 
-function finenessAt(tokens: readonly Token[], place: number, number: Spoken): { letters: string; to: number } | null {
+function finenessAt(
+  tokens: readonly Token[],
+  place: number,
+  number: Spoken,
+): { letters: string; to: number } | null {
   const word = tokens[place]?.word ?? "";
   const letters = Object.hasOwn(fineness, word) ? fineness[word] : undefined;
   return letters && number.form !== "whole" ? { letters, to: place + 1 } : null;
@@ -126,7 +139,9 @@ function numberedAt(memory: Memory, number: Spoken, limit: number): Amount | nul
   if (number.value > 12 || !count || !isCount(count) || tokens[number.to - 1]?.stop !== "") return null;
   const inches = numberedDiameter(number.value);
   if (!pairs.has(`${Math.round(inches * inch * 50)}/${count.value}`)) return null;
-  const near = tokens.slice(Math.max(0, number.from - 6), count.to + 4).some(({ word }) => screwWords.has(word));
+  const near = tokens
+    .slice(Math.max(0, number.from - 6), count.to + 4)
+    .some(({ word }) => screwWords.has(word));
   if (!joined && !near && tokens[number.from - 1]?.word !== "number") return null;
   const thread = made(number.from, count.to, inches, `${inches}`, "[in_i]");
   return { ...thread, designation: `#${number.value}-${count.value}` };

@@ -19,7 +19,8 @@ export const tools: DraftRule = {
 };
 
 export const consumables: DraftRule = {
-  explains: "Oils, greases, sealants, solvents and abrasives that are named, each once; not those that are warned against.",
+  explains:
+    "Oils, greases, sealants, solvents and abrasives that are named, each once; not those that are warned against.",
   examples: [
     { said: "It had a weekend in paraffin.", gives: ["paraffin"] },
     { said: "Don't put engine oil in it.", gives: [] },
@@ -35,7 +36,9 @@ function named(context: Context, kind: "tool" | "consumable", book: PhraseBook<s
   const drafts: Draft[] = [];
   for (const sentence of parts.sentences) {
     for (const found of book.all(tokens, sentence.from, sentence.to)) {
-      const refused = tokens.slice(Math.max(sentence.from, found.from - 7), found.from).some((token) => against.has(token.word));
+      const refused = tokens
+        .slice(Math.max(sentence.from, found.from - 7), found.from)
+        .some((token) => against.has(token.word));
       if (seen.has(found.entry) || refused) continue;
       seen.add(found.entry);
       const { start, end } = spanOf(stream, found.from, found.to);

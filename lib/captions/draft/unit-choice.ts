@@ -41,14 +41,21 @@ export function chooseUnit(unit: SaidUnit, context: UnitContext): string | null 
 }
 
 /** Words that are units only among volts and ohms: "470 k", "two meg", "fifty mics". */
-const needsElectrics = new Set("k kay meg megs mic mics mike mikes nano nanos micros puff puffs ma".split(" "));
+const needsElectrics = new Set(
+  "k kay meg megs mic mics mike mikes nano nanos micros puff puffs ma".split(" "),
+);
 
 type Choice = (unit: SaidUnit, context: UnitContext) => string | null;
 
 const choices: Record<string, Choice> = {
   mil: (unit, context) => {
     const { english, electrical } = context;
-    if (electrical && near(context, unit, 8, currentWords) && !sizedWords.has(context.tokens[unit.to]?.word ?? "")) return "mA";
+    if (
+      electrical &&
+      near(context, unit, 8, currentWords) &&
+      !sizedWords.has(context.tokens[unit.to]?.word ?? "")
+    )
+      return "mA";
     if (english === "US") return "[mil_i]";
     return isVolume(unit, context) ? "mL" : "mm";
   },
@@ -104,7 +111,12 @@ function isHeat(unit: SaidUnit, context: UnitContext): boolean {
   return context.value >= (angle ? 60 : 25);
 }
 
-function near({ tokens, from }: UnitContext, unit: SaidUnit, reach: number, words: ReadonlySet<string>): boolean {
+function near(
+  { tokens, from }: UnitContext,
+  unit: SaidUnit,
+  reach: number,
+  words: ReadonlySet<string>,
+): boolean {
   const end = Math.min(tokens.length, unit.to + reach);
   for (let i = Math.max(0, from - reach); i < end; i++) {
     if (words.has(tokens[i]?.word ?? "")) return true;

@@ -36,7 +36,12 @@ for (const [table, settled] of [
 for (const list of spellings.values()) list.sort((a, b) => b.words.length - a.words.length);
 
 /** The longest unit that begins at a place, or null. Behind a comma or a full stop it counts only where it is `alone`. */
-export function unitAt(tokens: readonly Token[], place: number, limit: number, alone = false): SaidUnit | null {
+export function unitAt(
+  tokens: readonly Token[],
+  place: number,
+  limit: number,
+  alone = false,
+): SaidUnit | null {
   const first = tokens[place];
   if (!first || place >= limit || (!alone && blocks(tokens[place - 1]))) return null;
   for (const one of spellings.get(first.word) ?? []) {
@@ -55,7 +60,8 @@ function countedAt(tokens: readonly Token[], place: number, limit: number): Said
   const [a, b] = [tokens[place + 1]?.word, tokens[place + 2]?.word];
   const spoken = tokens[place + 1]?.word !== "a" && isRateHere(tokens, place);
   if (spoken) return { name: "/min", settled: true, from: place, to: place + 1 };
-  const rate = b !== undefined && (a === "a" || a === "an" || a === "per" || a === "every") ? rates[b] : undefined;
+  const rate =
+    b !== undefined && (a === "a" || a === "an" || a === "per" || a === "every") ? rates[b] : undefined;
   if (rate === undefined || place + 3 > limit) return null;
   return { name: rate, settled: true, from: place, to: place + 3 };
 }
@@ -69,7 +75,12 @@ function isRateHere(tokens: readonly Token[], place: number): boolean {
 }
 
 /** Codes for so many in a time. */
-export const rates: Readonly<Record<string, string>> = { second: "/s", minute: "/min", hour: "/h", min: "/min" };
+export const rates: Readonly<Record<string, string>> = {
+  second: "/s",
+  minute: "/min",
+  hour: "/h",
+  min: "/min",
+};
 
 function blocks(token: Token | undefined): boolean {
   return token !== undefined && token.stop !== "" && token.stop !== "-";

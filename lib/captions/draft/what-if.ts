@@ -28,7 +28,7 @@ export function whatIf(context: Context, place: number, limit: number): { from: 
 function orderThen(context: Context, place: number, limit: number): { from: number; to: number } | null {
   const { tokens, parts } = context;
   const before = tokens[place - 1];
-  const opens = !before || before.stop !== "" || parts.sentenceOf[place - 1] !== parts.sentenceOf[place];
+  const opens = before?.stop !== "" || parts.sentenceOf[place - 1] !== parts.sentenceOf[place];
   if (!opens || !ifVerbs.has(tokens[place]?.word ?? "")) return null;
   for (let i = place + 2; i < Math.min(limit - 2, place + 14); i++) {
     const [a, b, c] = [0, 1, 2].map((k) => tokens[i + k]?.word ?? "");

@@ -8,7 +8,11 @@ import { numberAt } from "./number.ts";
 import type { WordSets } from "./phrase.ts";
 
 /** Behind "if you", these are no deed that could go wrong. */
-const noActs = new Set("have had want need like can could would should know see look ask find got do did ever really wish will might must prefer think remember can watch".split(" "));
+const noActs = new Set(
+  "have had want need like can could would should know see look ask find got do did ever really wish will might must prefer think remember can watch".split(
+    " ",
+  ),
+);
 const thing = new Set("it them that those these one ones this mine".split(" "));
 
 /** The named sets that phrases of the lexicon may use. */
@@ -18,7 +22,9 @@ export const wordSets: WordSets = {
   thing: (tokens, place) => thing.has(tokens[place]?.word ?? ""),
   plain: (tokens, place) => {
     const token = tokens[place];
-    return token !== undefined && token.stop === "" && /^[a-z]+$/.test(token.word) && !stopWords.has(token.word);
+    return (
+      token !== undefined && token.stop === "" && /^[a-z]+$/.test(token.word) && !stopWords.has(token.word)
+    );
   },
   digit: (tokens, place) => digitWords.has(tokens[place]?.word ?? ""),
   body: (tokens, place) => bodyWords.has(tokens[place]?.word ?? ""),

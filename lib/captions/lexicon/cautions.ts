@@ -200,7 +200,11 @@ export const warnings = [
 ] as const;
 
 /** Parts of the body that are no parts of machines. */
-export const digitWords = new Set("finger fingers thumb thumbs knuckles knuckle skin hair sleeve sleeves cuff wrist toe toes eyebrows fingertip fingertips".split(" "));
+export const digitWords = new Set(
+  "finger fingers thumb thumbs knuckles knuckle skin hair sleeve sleeves cuff wrist toe toes eyebrows fingertip fingertips".split(
+    " ",
+  ),
+);
 
 /** Parts of the body. */
 export const bodyWords = new Set(
@@ -351,7 +355,9 @@ export const dangerQuestions = [
   "is it worth",
   "are you supposed to",
 ] as const;
-export const refusals = new Set("no nah nope rubbish nonsense fine relax kidding heck never course rarely".split(" "));
+export const refusals = new Set(
+  "no nah nope rubbish nonsense fine relax kidding heck never course rarely".split(" "),
+);
 
 /** What others say, to be denied in the next breath. */
 export const hearsay = [

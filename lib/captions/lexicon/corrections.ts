@@ -43,4 +43,8 @@ export const takingBack = [
 ] as const;
 
 /** With these a speaker takes back every number of the sentence before: two were changed over. */
-export const changedOver = ["the wrong way round/about/around", "the other way round/around/about", "backwards/mixed up"] as const;
+export const changedOver = [
+  "the wrong way round/about/around",
+  "the other way round/around/about",
+  "backwards/mixed up",
+] as const;

@@ -14,7 +14,7 @@ export const provisional = {
     "loan one",
     "for the moment",
     "for the minute",
-      "at the moment",
+    "at the moment",
     "right now",
     "temporary",
     "temporarily",

@@ -46,7 +46,10 @@ export const spelledSizes: readonly (readonly [string, string])[] = [
 
 /** Words that tell what a bare number near them measures: the unit last said for that goes on, however far back. */
 export const hintWords: readonly (readonly [string, string])[] = [
-  ["rotational speed", "running runs revs speed speeds idle idling tickover governed governor spinning fast motor doing"],
+  [
+    "rotational speed",
+    "running runs revs speed speeds idle idling tickover governed governor spinning fast motor doing",
+  ],
   ["voltage", "bias volts ht heater grid screen anode rail supply"],
   ["torque", "torque torqued tighten tightened tightening"],
   ["pressure", "pressure pops popped pop lifts bleeds pumped gauge"],
@@ -55,5 +58,8 @@ export const hintWords: readonly (readonly [string, string])[] = [
   ["mass", "weighs weighed weigh weight scale scales"],
   ["force", "pull tension"],
   ["frequency", "dial kilocycles beat beats"],
-  ["length", "gap gapped clearance backlash float runout wide long length free thick thickness deep depth across bore diameter feeler thou width height"],
+  [
+    "length",
+    "gap gapped clearance backlash float runout wide long length free thick thickness deep depth across bore diameter feeler thou width height",
+  ],
 ];

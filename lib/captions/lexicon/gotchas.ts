@@ -299,7 +299,15 @@ export const strongLessons = {
 } as const;
 
 export const weakLessons = {
-  "it happened the last time": ["i forgot", "last time i", "on my last one", "on the last one", "last time", "i have done it once", "i have done that"],
+  "it happened the last time": [
+    "i forgot",
+    "last time i",
+    "on my last one",
+    "on the last one",
+    "last time",
+    "i have done it once",
+    "i have done that",
+  ],
   "it goes one way only": [
     "have to point",
     "has to point",
@@ -323,7 +331,13 @@ export const weakLessons = {
     "clockwise",
     "towards you",
   ],
-  "it seems right and is not": ["you think", "you would have thought", "it will not", "it does not", "they do not"],
+  "it seems right and is not": [
+    "you think",
+    "you would have thought",
+    "it will not",
+    "it does not",
+    "they do not",
+  ],
   "it is told as a lesson": [
     "take a photo/picture/photograph",
     "put a dab/dot/mark/scratch/pop",

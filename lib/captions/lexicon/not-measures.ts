@@ -22,11 +22,15 @@ export const labelBefore = new Set(
 );
 
 /** Behind a number: it names a grade or a sort. */
-export const gradeBehind = new Set("weight grade grit gauge series dash something grain ply cotton proof".split(" "));
+export const gradeBehind = new Set(
+  "weight grade grit gauge series dash something grain ply cotton proof".split(" "),
+);
 
 /** Before a number that counts something already spoken of. */
 export const countBefore = new Set(
-  "another other all both only the these those every each first last next my your his her any some no took takes".split(" "),
+  "another other all both only the these those every each first last next my your his her any some no took takes".split(
+    " ",
+  ),
 );
 
 /** Behind "half" or "quarter": a part's name or a figure of speech. */
@@ -62,4 +66,6 @@ export const sayings = [
 export const betWords = new Set("odds bet bets betting chance chances reckon says".split(" "));
 
 /** Verbs that show a distance travelled to belong to the work: "run it in for fifty miles". */
-export const travelWords = new Set("run running ride ridden rode drive mileage bed bedded retorque check".split(" "));
+export const travelWords = new Set(
+  "run running ride ridden rode drive mileage bed bedded retorque check".split(" "),
+);

@@ -395,7 +395,9 @@ export const repairWords = new Set(
 );
 
 /** What cleans a part. */
-export const cleanWords = new Set("cleaned washed degreased scrubbed blasted derusted flushed decoked boiled descaled".split(" "));
+export const cleanWords = new Set(
+  "cleaned washed degreased scrubbed blasted derusted flushed decoked boiled descaled".split(" "),
+);
 
 /** Words for the state of a part. */
 export const conditions = new Set(
@@ -470,7 +472,9 @@ export const notEvents = [
 export const notYet = new Set("when once until till before after as".split(" "));
 
 /** Where one of these stands just before, nothing was done: "don't reuse", "if you made one". */
-export const undone = new Set("than told tell said says not never if should would could can unless whether cannot".split(" "));
+export const undone = new Set(
+  "than told tell said says not never if should would could can unless whether cannot".split(" "),
+);
 
 /** Materials that are new where the part is not named again: "both were cracked. New urethane." */
 export const materialWords = new Set(
@@ -508,4 +512,6 @@ export const notWork = new Set(
 );
 
 /** What others do to a part, behind "had it". */
-export const doneWords = new Set("ground made done cut rewound built spun bent set wound sewn woven cast".split(" "));
+export const doneWords = new Set(
+  "ground made done cut rewound built spun bent set wound sewn woven cast".split(" "),
+);

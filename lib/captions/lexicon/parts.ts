@@ -8,26 +8,45 @@ const turning =
   "shaft spindle axle arbor bush bushing bearing race ball roller cone cup hub wheel gear pinion worm rack sprocket cog chain belt pulley flywheel crank crankshaft camshaft cam eccentric clutch pawl ratchet ring sleeve journal pivot coupling coupler joint universal drum quill chuck collet mandrel countershaft jackshaft trunnion planet carrier shell";
 const sliding =
   "slide saddle apron gib strip nut leadscrew tailstock headstock carriage platen bed table ram cylinder piston liner barrel bore rod conrod crosshead valve tappet pushrod rocker guide seat seating stem plunger gland packing stuffing diaphragm leather bucket clack flap disc vane impeller rotor stator";
-const sealing = "seal gasket o-ring oring grommet felt wick oiler cork joint boot bellows gaiter packing wiper tube tubing pipe hose union elbow tee nipple strainer filter screen tank hopper reservoir sump pan";
+const sealing =
+  "seal gasket o-ring oring grommet felt wick oiler cork joint boot bellows gaiter packing wiper tube tubing pipe hose union elbow tee nipple strainer filter screen tank hopper reservoir sump pan";
 const covers =
   "cover cap plate panel guard lid case casing cabinet frame chassis base foot door bezel glass dial hand face knob handle lever pedal treadle button badge plug housing body head block plinth bonnet cowl shield shroud hood grille box bracket stand yoke arm fork spar handlebar saddle stem mudguard rim spoke tyre tire tread wheel nameplate transfer";
-const springs = "spring mainspring suspension torsion detent latch catch trigger sear stop bumper buffer weight counterweight governor damper brake shoe lining pad band cable wire cord line rope string link linkage toggle bellcrank";
-const clocks = "escapement pallet verge anchor fusee click clickspring barrel snail hammer bell gong pendulum bob crutch chime strike movement balance staff hairspring fork jewel train motion cannon hourwheel";
+const springs =
+  "spring mainspring suspension torsion detent latch catch trigger sear stop bumper buffer weight counterweight governor damper brake shoe lining pad band cable wire cord line rope string link linkage toggle bellcrank";
+const clocks =
+  "escapement pallet verge anchor fusee click clickspring barrel snail hammer bell gong pendulum bob crutch chime strike movement balance staff hairspring fork jewel train motion cannon hourwheel";
 const electrical =
   "capacitor cap condenser resistor transformer coil valve tube rectifier diode transistor fuse switch socket plug lead flex lamp bulb bulbholder brush commutator armature winding motor magnet magneto points contact contactor relay solenoid thermostat element heater potentiometer pot speaker antenna aerial slug trimmer choke battery terminal connector starter ignitor igniter injector nozzle sparkplug";
 const printing =
   "roller truck tympan gripper bail chase quoin form forme disk inkdisk throwoff typebar slug typeslug segment ribbon vibrator scale feed feeder spool bobbin shuttle hook needle looper dog foot presser tension tensioner thread take-up plate looptaker";
-const water = "pump impeller prop propeller skeg cup gearcase anode leathers bucket spout delivery foot relief injector boiler burner jet cock tap faucet bib gauge float";
+const water =
+  "pump impeller prop propeller skeg cup gearcase anode leathers bucket spout delivery foot relief injector boiler burner jet cock tap faucet bib gauge float";
 const various =
   "crystal lens shutter mirror prism bellows reed bow stylus cartridge tonearm platter idler turntable headshell capstan reel portafilter burr burrs blade basket pressurestat toggle rocker keyboard carriage drawband mainshaft layshaft gearbox handwheel flange manifold stack spigot breech pan treadle pitman heddle needlebar faceplate throatplate slideplate bobbincase boss hinge latch hasp hopper auger chute vise jaw anvil arbor spindle toolpost compound crossslide steady mandrel backplate faceplate kickstand chainwheel chainring freewheel derailleur shifter headset hanger dropout tube frame";
 const common = "part assembly unit mechanism linkage mount mounting pivot bit half";
 
 /** Words that are parts, in the singular. */
 export const partHeads = new Set(
-  [fasteners, turning, sliding, sealing, covers, springs, clocks, electrical, printing, water, various, common]
+  [
+    fasteners,
+    turning,
+    sliding,
+    sealing,
+    covers,
+    springs,
+    clocks,
+    electrical,
+    printing,
+    water,
+    various,
+    common,
+  ]
     .join(" ")
     .split(" ")
-    .filter((word) => !["bit", "half", "split", "train", "motion", "hand", "form", "thread", "face"].includes(word)),
+    .filter(
+      (word) => !["bit", "half", "split", "train", "motion", "hand", "form", "thread", "face"].includes(word),
+    ),
 );
 /** Parts whose names are other words as well; they count in company ("minute hand", "spring hook"). */
 export const shyHeads = new Set(
@@ -37,7 +56,14 @@ export const shyHeads = new Set(
 );
 
 /** Words of one piece that recognisers write in two, so that they are not read as "half" and "nut". */
-export const partsInTwoWords = new Set(["half nut", "half nuts", "half moon", "half round", "half link", "half shaft"]);
+export const partsInTwoWords = new Set([
+  "half nut",
+  "half nuts",
+  "half moon",
+  "half round",
+  "half link",
+  "half shaft",
+]);
 
 /** Words before a part that say nothing of which part it is; they are left out of its name. */
 export const plainAdjectives = new Set(

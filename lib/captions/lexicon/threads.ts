@@ -36,7 +36,8 @@ export const fineness: Readonly<Record<string, string>> = { fine: "UNF", coarse:
 
 /** Metric sizes that "M" stands before (ISO 261, first and second choice, and the small ones in use). */
 export const metricSizes = new Set([
-  1, 1.2, 1.4, 1.6, 2, 2.2, 2.5, 3, 3.5, 4, 5, 6, 7, 8, 10, 12, 14, 16, 18, 20, 22, 24, 27, 30, 33, 36, 39, 42,
+  1, 1.2, 1.4, 1.6, 2, 2.2, 2.5, 3, 3.5, 4, 5, 6, 7, 8, 10, 12, 14, 16, 18, 20, 22, 24, 27, 30, 33, 36, 39,
+  42,
 ]);
 
 /** What shows that two numbers, "ten thirty two", are a screw. */

@@ -28,10 +28,14 @@ export const priceWords = new Set(
   ),
 );
 
-export const weightWords = new Set("weigh weighs weighed weighing weight hammer heavy sledge lump ballast".split(" "));
+export const weightWords = new Set(
+  "weigh weighs weighed weighing weight hammer heavy sledge lump ballast".split(" "),
+);
 
 export const pullWords = new Set(
-  "pull pulls tension spring springs squeeze load scale balance force preload drag push pressure hook".split(" "),
+  "pull pulls tension spring springs squeeze load scale balance force preload drag push pressure hook".split(
+    " ",
+  ),
 );
 
 export const pressureWords = new Set(
@@ -57,7 +61,9 @@ export const heatWords = new Set(
 );
 
 /** Currents in valve sets, where "40 mils" are milliamperes. */
-export const currentWords = new Set("current draw draws drawing plate anode cathode screen bias meter heater".split(" "));
+export const currentWords = new Set(
+  "current draw draws drawing plate anode cathode screen bias meter heater".split(" "),
+);
 
 /** Words that show a set to be electrical, so that "470 k" is a resistance. */
 export const electricalWords = new Set(

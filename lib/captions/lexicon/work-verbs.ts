@@ -71,4 +71,6 @@ export const workVerbs: Readonly<Record<string, string>> = {
 };
 
 /** Behind these the verb is an order or a deed: "so undo", "I undid", "now fit", "you slack off". */
-export const beforeDeed = new Set("i you we so now then and first next just have i've going to will i'll to".split(" "));
+export const beforeDeed = new Set(
+  "i you we so now then and first next just have i've going to will i'll to".split(" "),
+);

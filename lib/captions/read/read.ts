@@ -39,7 +39,8 @@ function readInItsFormat(text: string): { format: CaptionFormat | null; raw: Raw
   const vtt = readVtt(text);
   const plain = text.replace(/\0/g, "\ufffd").replace(/\r\n?/g, "\n");
   const lines = plain.split("\n");
-  if (vtt) return { format: "WebVTT", raw: vtt.cues.length > 0 ? vtt : (commasForStops(plain, lines) ?? vtt) };
+  if (vtt)
+    return { format: "WebVTT", raw: vtt.cues.length > 0 ? vtt : (commasForStops(plain, lines) ?? vtt) };
   const timings = lines.filter(isSrtTiming).length;
   const stamps = lines.filter(isStamped).length - timings;
   if (timings > 0 && timings >= stamps) return { format: "SRT", raw: readSrt(plain) };

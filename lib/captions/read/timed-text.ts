@@ -77,7 +77,5 @@ function wordsOfLine(line: string): Word[] {
 }
 
 function seconds([hours = "0", minutes = "0", whole = "0", part = "0"]: (string | undefined)[]): number {
-  return (
-    Number(hours) * 3600 + Number(minutes) * 60 + Number(whole) + Number(part.padEnd(3, "0")) / 1000
-  );
+  return Number(hours) * 3600 + Number(minutes) * 60 + Number(whole) + Number(part.padEnd(3, "0")) / 1000;
 }

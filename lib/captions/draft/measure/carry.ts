@@ -1,4 +1,11 @@
-import { fillers, followingWords, hintWords, leadingWords, sizeNouns, sizeWords } from "../../lexicon/frames.ts";
+import {
+  fillers,
+  followingWords,
+  hintWords,
+  leadingWords,
+  sizeNouns,
+  sizeWords,
+} from "../../lexicon/frames.ts";
 import { notAfterHalf } from "../../lexicon/not-measures.ts";
 import type { Amount, Memory } from "../amount.ts";
 import { type Context, hasWord, sentenceAt } from "../context.ts";
@@ -19,7 +26,12 @@ const tradeParts = new Set([8, 16, 32, 64]);
 const inches = new Set(["[in_i]", "[mil_i]", "[ft_i]"]);
 
 /** Gives a bare number the unit it has by custom or from what was said before; null where it is no measurement. */
-export function giveUnit(context: Context, memory: Memory, recent: readonly Amount[], amount: Amount): Carried | null {
+export function giveUnit(
+  context: Context,
+  memory: Memory,
+  recent: readonly Amount[],
+  amount: Amount,
+): Carried | null {
   return (
     byCustom(context, memory, amount) ??
     byTrade(context, memory, amount) ??
@@ -30,7 +42,8 @@ export function giveUnit(context: Context, memory: Memory, recent: readonly Amou
 
 /** "The card's point three", where lengths are in millimetres. */
 function amongMillimetres(context: Context, memory: Memory, amount: Amount): Carried | null {
-  const fits = amount.form === "decimal" && memory.lastLength === "mm" && amount.value > 0.01 && amount.value < 500;
+  const fits =
+    amount.form === "decimal" && memory.lastLength === "mm" && amount.value > 0.01 && amount.value < 500;
   if (!fits || memory.electrical || !framed(context, amount) || !endsWell(context, amount)) return null;
   return given(amount, "mm", "lengths in this recording are in millimetres");
 }
@@ -48,9 +61,20 @@ function byTrade(context: Context, memory: Memory, amount: Amount): Carried | nu
   const before = unitBefore(context, amount);
   if (before) return given(amount, before, "the unit is said before the number");
   const goesOn =
-    (memory.lastLength === "mm" || memory.lastLength === "[in_i]") && value <= (mostOf[memory.lastLength] ?? 0);
-  if (form !== "fraction" && goesOn && sizeBehind(tokens, to) && isCounting(context, amount) === null && value > 0.05)
-    return given(amount, memory.lastLength as string, "a size without a unit is in the unit of the last length");
+    (memory.lastLength === "mm" || memory.lastLength === "[in_i]") &&
+    value <= (mostOf[memory.lastLength] ?? 0);
+  if (
+    form !== "fraction" &&
+    goesOn &&
+    sizeBehind(tokens, to) &&
+    isCounting(context, amount) === null &&
+    value > 0.05
+  )
+    return given(
+      amount,
+      memory.lastLength as string,
+      "a size without a unit is in the unit of the last length",
+    );
   return null;
 }
 
@@ -59,7 +83,13 @@ function hotter(context: Context, amount: Amount): Carried | null {
   const { from, form, value, paired } = amount;
   const number = paired?.value ?? value;
   const start = Math.max(sentenceAt(context, from).from, from - 6);
-  if (number < 40 || form !== "whole" || !hasWord(context.tokens, start, from, heat) || !endsWell(context, amount)) return null;
+  if (
+    number < 40 ||
+    form !== "whole" ||
+    !hasWord(context.tokens, start, from, heat) ||
+    !endsWell(context, amount)
+  )
+    return null;
   const read = paired ? { ...amount, value: number, typed: `${number}`, to: paired.to } : amount;
   return given(read, context.english === "US" ? "[degF]" : "Cel", "a figure for heat is in degrees");
 }
@@ -86,16 +116,22 @@ function byCustom(context: Context, memory: Memory, amount: Amount): Carried | n
   const { tokens } = context;
   const { to, form, over, typed, value } = amount;
   const behind = tokens[to - 1]?.stop === "" ? (tokens[to]?.word ?? "") : "";
-  if (behind === "of" || ((amount.lone || (over !== undefined && over <= 4 && value < 0.8)) && notAfterHalf.has(behind))) return null;
+  if (
+    behind === "of" ||
+    ((amount.lone || (over !== undefined && over <= 4 && value < 0.8)) && notAfterHalf.has(behind))
+  )
+    return null;
   const sized = tokens[to - 1]?.stop !== "." && (sizeBehind(tokens, to) || sizeNouns.has(behind));
   if (over !== undefined && tradeParts.has(over) && value < 100) {
-    if (value < 1 && memory.lastLength === "mm" && over === 8 && !sized && !framed(context, amount)) return null;
+    if (value < 1 && memory.lastLength === "mm" && over === 8 && !sized && !framed(context, amount))
+      return null;
     return inch(amount, "fractions of this kind are inches in the trade");
   }
   const metric = memory.lastLength !== null && !inches.has(memory.lastLength);
   if (over !== undefined && over <= 4 && sized && !metric)
     return inch(amount, "a quarter or half that is the size of something is of an inch");
-  if (over === 4 && value < 1 && !amount.lone && sized) return inch(amount, "quarters are inches in the trade");
+  if (over === 4 && value < 1 && !amount.lone && sized)
+    return inch(amount, "quarters are inches in the trade");
   const places = form === "decimal" ? typed.length - typed.indexOf(".") - 1 : 0;
   if (byInches(tokens, amount)) return inch(amount, "its other side is a fraction of an inch");
   if (places < 3 || value <= 0 || value >= 24) return null;
@@ -161,7 +197,9 @@ function isSizeOf({ tokens }: Context, { to }: Amount): boolean {
   const next = tokens[to]?.word ?? "";
   return tokens[to - 1]?.stop === "" && (sizeNouns.has(next) || isPartWord(next));
 }
-const hints = new Map(hintWords.flatMap(([dimension, words]) => words.split(" ").map((word) => [word, dimension])));
+const hints = new Map(
+  hintWords.flatMap(([dimension, words]) => words.split(" ").map((word) => [word, dimension])),
+);
 
 /** What the words just before a number tell that it measures. */
 function hintOf({ tokens }: Context, amount: Amount): string | null {
@@ -180,7 +218,8 @@ export function maySpread(amount: Amount): boolean {
 
 /** The unit of the nearest amount of like size: "…18 thou. Book says anything over 12". */
 function fromBefore(context: Context, recent: readonly Amount[], amount: Amount): Carried | null {
-  if (isCounting(context, amount) !== null || isOne(context, amount) || amount.value <= 0 || amount.lone) return null;
+  if (isCounting(context, amount) !== null || isOne(context, amount) || amount.value <= 0 || amount.lone)
+    return null;
   const hint = hintOf(context, amount);
   if (!standsForAValue(context, recent, amount, hint)) return null;
   const found = likeliest(context, recent, amount, hint);
@@ -199,7 +238,14 @@ function fromBefore(context: Context, recent: readonly Amount[], amount: Amount)
 }
 
 /** Values beyond these are not carried: nothing on a bench is 3,200 inches long. */
-const mostOf: Readonly<Record<string, number>> = { "[in_i]": 400, "[mil_i]": 999, mm: 5000, "{tooth}": 400, circ: 200, deg: 360 };
+const mostOf: Readonly<Record<string, number>> = {
+  "[in_i]": 400,
+  "[mil_i]": 999,
+  mm: 5000,
+  "{tooth}": 400,
+  circ: 200,
+  deg: 360,
+};
 
 /** Whether the words about a bare number are those about a value. */
 function standsForAValue(
@@ -210,7 +256,8 @@ function standsForAValue(
 ): boolean {
   const last = recent[0];
   const { sentenceOf } = context.parts;
-  const close = last !== undefined && amount.from - last.to <= 1 && sentenceOf[last.from] === sentenceOf[amount.from];
+  const close =
+    last !== undefined && amount.from - last.to <= 1 && sentenceOf[last.from] === sentenceOf[amount.from];
   const follows = close && amount.form !== "whole";
   const told = hint !== null && hint !== "length";
   return (follows || told || framed(context, amount)) && endsWell(context, amount);
@@ -296,13 +343,17 @@ function framed(context: Context, amount: Amount): boolean {
   const { tokens } = context;
   const sentence = sentenceAt(context, amount.from);
   let at = amount.from - 1;
-  for (let skipped = 0; at >= sentence.from && skipped < 4 && fillers.has(tokens[at]?.word ?? ""); skipped++) at--;
-  if (at < sentence.from) return amount.form !== "whole" || amount.high !== undefined || onlyFigure(context, amount);
+  for (let skipped = 0; at >= sentence.from && skipped < 4 && fillers.has(tokens[at]?.word ?? ""); skipped++)
+    at--;
+  if (at < sentence.from)
+    return amount.form !== "whole" || amount.high !== undefined || onlyFigure(context, amount);
   if (leadingWords.has(tokens[at]?.word ?? "")) return true;
   if (tokens[at]?.word === "for" && callingFor.has(tokens[at - 1]?.word ?? "")) return true;
-  const listed = tokens[at]?.stop === "," && amount.form !== "whole" && recentIn(context, amount, sentence.from);
+  const listed =
+    tokens[at]?.stop === "," && amount.form !== "whole" && recentIn(context, amount, sentence.from);
   if (tokens[amount.to]?.word === "of") return true;
-  if (takesBack.has(tokens[at]?.word ?? "") && recentIn(context, amount, Math.max(sentence.from, at - 4))) return true;
+  if (takesBack.has(tokens[at]?.word ?? "") && recentIn(context, amount, Math.max(sentence.from, at - 4)))
+    return true;
   if (isOther(context, amount, at, sentence.from)) return true;
   if (listed || amount.high !== undefined) return true;
   return sizeBehind(tokens, amount.to) && amount.value > 0;
@@ -312,7 +363,9 @@ function framed(context: Context, amount: Amount): boolean {
 function isOther(context: Context, amount: Amount, at: number, start: number): boolean {
   const { tokens } = context;
   if (tokens[at]?.word !== "and" || !recentIn(context, amount, Math.max(start, at - 9))) return false;
-  return hasWord(tokens, amount.to, amount.to + 1, placing) && hasWord(tokens, amount.to, amount.to + 4, others);
+  return (
+    hasWord(tokens, amount.to, amount.to + 1, placing) && hasWord(tokens, amount.to, amount.to + 4, others)
+  );
 }
 
 const takesBack = new Set("no sorry wait".split(" "));
@@ -338,7 +391,7 @@ function endsWell({ tokens, parts }: Context, amount: Amount): boolean {
   const to = amount.paired?.to ?? amount.to;
   const last = tokens[to - 1];
   const next = tokens[to];
-  if (!last || last.stop !== "" || !next) return true;
+  if (last?.stop !== "" || !next) return true;
   if (parts.sentenceOf[to] !== parts.sentenceOf[to - 1]) return true;
   return followingWords.has(next.word) || sizeBehind(tokens, to) || next.word === "say";
 }

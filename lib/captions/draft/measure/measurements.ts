@@ -1,14 +1,14 @@
-import { type Amount, amountsAt, newMemory, remember } from "../amount.ts";
 import { sizeWords } from "../../lexicon/frames.ts";
+import { type Amount, amountsAt, newMemory, remember } from "../amount.ts";
 import { type Context, hasWord, sentenceAt } from "../context.ts";
 import { qualify, toleranceAt } from "../qualifier.ts";
+import type { DraftRule } from "../rule.ts";
 import { dimensionOf, siOf } from "../si.ts";
 import { quoteOf, spanOf } from "../stream.ts";
-import { unitAt } from "../unit.ts";
-import type { DraftRule } from "../rule.ts";
 import type { Draft, MeasurementFields, Sureness } from "../types.ts";
-import { measurementExamples } from "./measurements.examples.ts";
+import { unitAt } from "../unit.ts";
 import { giveUnit, maySpread } from "./carry.ts";
+import { measurementExamples } from "./measurements.examples.ts";
 import { whyNot } from "./not-measure.ts";
 import { instrumentOf, measuredOf, roleOf, sourceOf } from "./said-of.ts";
 import { takenBack } from "./taken-back.ts";
@@ -50,7 +50,8 @@ function amountsKept(context: Context): Kept[] {
   for (const sentence of parts.sentences) {
     for (let place = sentence.from; place < sentence.to; ) {
       const late = unitSaidLate(context, place, sentence.to);
-      if (late) kept.push(...open.filter((one) => place - one.to < mostLate).map((one) => withLateUnit(one, late)));
+      if (late)
+        kept.push(...open.filter((one) => place - one.to < mostLate).map((one) => withLateUnit(one, late)));
       if (late) open = [];
       const found = amountsAt(memory, place, sentence.to);
       let reached = place + 1;
@@ -63,7 +64,8 @@ function amountsKept(context: Context): Kept[] {
         remember(memory, one.amount);
         if (maySpread(one.amount)) keepRecent(recent, one.amount);
       }
-      const plus = found[0] && kept.at(-1) ? toleranceAt(tokens, (kept.at(-1) as Kept).amount, sentence.to) : null;
+      const plus =
+        found[0] && kept.at(-1) ? toleranceAt(tokens, (kept.at(-1) as Kept).amount, sentence.to) : null;
       const last = found.at(-1);
       const yearEnds = last?.year && last.unit === null ? (last.paired?.to ?? 0) : 0;
       place = Math.max(reached, last?.to ?? 0, plus?.to ?? 0, yearEnds);
@@ -84,11 +86,18 @@ function unitSaidLate({ tokens }: Context, place: number, limit: number): string
 }
 
 function isOpen(context: Context, amount: Amount): boolean {
-  return amount.unit === null && whyNot(context, amount) === null && hasWord(context.tokens, amount.to, amount.to + 1, sizeWords);
+  return (
+    amount.unit === null &&
+    whyNot(context, amount) === null &&
+    hasWord(context.tokens, amount.to, amount.to + 1, sizeWords)
+  );
 }
 
 function withLateUnit(amount: Amount, unit: string): Kept {
-  return { amount: { ...amount, unit, dimension: "length", unitFrom: "carried" }, why: "the unit is said just after" };
+  return {
+    amount: { ...amount, unit, dimension: "length", unitFrom: "carried" },
+    why: "the unit is said just after",
+  };
 }
 
 /** Keeps the latest amounts, and the last of every dimension however old. */

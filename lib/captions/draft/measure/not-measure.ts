@@ -33,14 +33,25 @@ export function whyNot(context: Context, amount: Amount): string | null {
 
 function labelled({ tokens }: Context, { from, to, unit, high }: Amount): string | null {
   const before = tokens[from - 1];
-  if (before && (before.stop === "" || before.word === "no") && labelBefore.has(before.word) && unit === null && tokens[from]?.stop !== "%") {
+  if (
+    before &&
+    (before.stop === "" || before.word === "no") &&
+    labelBefore.has(before.word) &&
+    unit === null &&
+    tokens[from]?.stop !== "%"
+  ) {
     if (before.word === "no" && (before.stop !== "" || followsAmount(tokens, from - 1))) return null;
     if (before.word === "hole" || before.word === "pin" || before.word === "bearing") {
       return tokens[from]?.word.includes(".") ? null : "a name and not an amount";
     }
     return "a name and not an amount";
   }
-  if (unit === null && high === undefined && gradeBehind.has(tokens[to]?.word ?? "") && tokens[to - 1]?.stop === "")
+  if (
+    unit === null &&
+    high === undefined &&
+    gradeBehind.has(tokens[to]?.word ?? "") &&
+    tokens[to - 1]?.stop === ""
+  )
     return "a grade";
   return null;
 }
@@ -57,7 +68,8 @@ function money({ tokens, english }: Context, { from, to, unit }: Amount): string
   if (cents && tokens[to - 1]?.stop === "") return "a price";
   if (unit !== "[lb_av]" || english !== "GB") return null;
   if (hasWord(tokens, from - 5, from, priceWords)) return "a price";
-  if (hasWord(tokens, from - 8, to + 3, weightWords) || hasWord(tokens, from - 8, to + 5, pullWords)) return null;
+  if (hasWord(tokens, from - 8, to + 3, weightWords) || hasWord(tokens, from - 8, to + 5, pullWords))
+    return null;
   return hasWord(tokens, from - 8, to + 6, priceWords) ? "a price" : null;
 }
 
@@ -88,7 +100,8 @@ function saying({ tokens }: Context, { from, to }: Amount): string | null {
 function byUnit(context: Context, amount: Amount): string | null {
   const { tokens } = context;
   const { from, to, unit, dimension, value } = amount;
-  if (dimension === "time") return amount.per || unit === "ms" || unit === "us" ? null : notProcess(context, amount);
+  if (dimension === "time")
+    return amount.per || unit === "ms" || unit === "us" ? null : notProcess(context, amount);
   if (unit === "%" && (value === 100 || !isShare(context, amount))) return "a figure of speech";
   if (unit === "[mi_i]" || unit === "km")
     return hasWord(tokens, from - 6, to + 4, travelWords) ? null : "a distance told of";
@@ -102,7 +115,9 @@ function byUnit(context: Context, amount: Amount): string | null {
 
 /** A share of something measured: "twenty percent high", "0.6 percent slow". */
 function isShare({ tokens }: Context, { from, to, form }: Amount): boolean {
-  return form === "decimal" || hasWord(tokens, from - 5, from, drifting) || hasWord(tokens, to, to + 3, shares);
+  return (
+    form === "decimal" || hasWord(tokens, from - 5, from, drifting) || hasWord(tokens, to, to + 3, shares)
+  );
 }
 
 const drifting = new Set("tolerance drifted drift within about duty slip loss".split(" "));
@@ -121,13 +136,16 @@ function notProcess(context: Context, { from, to, unit }: Amount): string | null
   const start = Math.max(sentence.from, from - timeReach);
   const end = Math.min(sentence.to, to + timeReach);
   if (hasWord(tokens, start, end, anecdoteWords)) return "a time told of";
-  const process = hasWord(tokens, start, end, processWords) || within(context, from) || goesWith(context, from);
+  const process =
+    hasWord(tokens, start, end, processWords) || within(context, from) || goesWith(context, from);
   if (!process) return "a time told of";
   return (unit === "wk" || unit === "d") && !hasWord(tokens, start, end, soaking) ? "a time told of" : null;
 }
 
 const soaking = new Set(
-  "electrolysis tank soak soaked soaking leave left dry cure cured paraffin vinegar derust oil stood sit sat bath hold held charge".split(" "),
+  "electrolysis tank soak soaked soaking leave left dry cure cured paraffin vinegar derust oil stood sit sat bath hold held charge".split(
+    " ",
+  ),
 );
 
 /** "28 mil in 30 seconds": the time belongs to the amount before it. */
@@ -148,21 +166,33 @@ function warnedAgainst(context: Context, { from, to }: Amount): string | null {
   const { tokens } = context;
   if (tokens[from - 1]?.word === "not" && tokens[from - 1]?.stop === "") return "a value that is ruled out";
   const sentence = sentenceAt(context, from);
-  if (hasWord(tokens, Math.max(sentence.from, from - 8), from, tried) && hasWord(tokens, to, sentence.to, failed))
+  if (
+    hasWord(tokens, Math.max(sentence.from, from - 8), from, tried) &&
+    hasWord(tokens, to, sentence.to, failed)
+  )
     return "a value that was tried and did not serve";
   for (let i = Math.max(sentence.from, from - 5); i < from; i++) {
     const [a, b] = [tokens[i]?.word, tokens[i + 1]?.word ?? ""];
     if (a !== "you" || !supposing.has(b)) continue;
-    const opens = i === sentence.from || ["if", "and", "so"].includes(tokens[i - 1]?.word ?? "") || tokens[i - 1]?.stop !== "";
+    const opens =
+      i === sentence.from ||
+      ["if", "and", "so"].includes(tokens[i - 1]?.word ?? "") ||
+      tokens[i - 1]?.stop !== "";
     if (opens && hasWord(tokens, to, to + 14, threatens)) return "a value that is warned against";
   }
   return null;
 }
 
 const turning = new Set("motor runs running rpm speed turns spins".split(" "));
-const persons = new Set("who he she i brother sister dad mum mom wife husband son daughter grandad grandpa uncle neighbour neighbor".split(" "));
+const persons = new Set(
+  "who he she i brother sister dad mum mom wife husband son daughter grandad grandpa uncle neighbour neighbor".split(
+    " ",
+  ),
+);
 const looseness = new Set(
-  "backlash clearance play slop slack runout out float shake wear taper lift travel preload interference endfloat crush".split(" "),
+  "backlash clearance play slop slack runout out float shake wear taper lift travel preload interference endfloat crush".split(
+    " ",
+  ),
 );
 const tried = new Set("tried try trying".split(" "));
 const failed = new Set("not too wrong useless rubbish never snapped failed".split(" "));
@@ -184,5 +214,7 @@ export function isCounting({ tokens }: Context, { from, to }: Amount): string | 
 /** "twelve of backlash" is a measurement, "twelve of you" is not. */
 function ofWhat(tokens: readonly Token[], of: number): string | null {
   const [a, b] = [tokens[of + 1]?.word ?? "", tokens[of + 2]?.word ?? ""];
-  return looseness.has(a) || (looseness.has(b) && (a === "end" || a === "side" || a === "run")) ? null : "a count";
+  return looseness.has(a) || (looseness.has(b) && (a === "end" || a === "side" || a === "run"))
+    ? null
+    : "a count";
 }

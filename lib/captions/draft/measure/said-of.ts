@@ -1,6 +1,6 @@
 import { characteristics, instruments, roleWords, sourceWords } from "../../lexicon/value-roles.ts";
 import type { Amount } from "../amount.ts";
-import { clauseAt, type Context, nounAfter, nounBefore, sentenceAt } from "../context.ts";
+import { type Context, clauseAt, nounAfter, nounBefore, sentenceAt } from "../context.ts";
 import { PhraseBook } from "../phrase.ts";
 import type { MeasurementFields } from "../types.ts";
 
@@ -19,7 +19,9 @@ const roles = new PhraseBook<Role>(
   ),
 );
 const sources = new PhraseBook<Source>(
-  (Object.keys(sourceWords) as Source[]).flatMap((name) => sourceWords[name].map((text) => [text, name] as const)),
+  (Object.keys(sourceWords) as Source[]).flatMap((name) =>
+    sourceWords[name].map((text) => [text, name] as const),
+  ),
 );
 const kinds = new PhraseBook<string>(characteristics);
 const tools = new PhraseBook<string>(instruments);
@@ -28,7 +30,13 @@ const tools = new PhraseBook<string>(instruments);
 export function roleOf(context: Context, amount: Amount, limited: boolean): Role {
   if (limited) return "limit";
   const sentence = sentenceAt(context, amount.from);
-  const near = nearest(roles, context, amount, Math.max(sentence.from, amount.from - 10), Math.min(sentence.to, amount.to + 4));
+  const near = nearest(
+    roles,
+    context,
+    amount,
+    Math.max(sentence.from, amount.from - 10),
+    Math.min(sentence.to, amount.to + 4),
+  );
   return near ?? "asFound";
 }
 
@@ -46,7 +54,13 @@ export function instrumentOf(context: Context, amount: Amount): string | undefin
   return nearest(tools, context, amount, from, Math.min(sentence.to, amount.to + 12)) ?? undefined;
 }
 
-function nearest<T>(book: PhraseBook<T>, context: Context, amount: Amount, from: number, to: number): T | null {
+function nearest<T>(
+  book: PhraseBook<T>,
+  context: Context,
+  amount: Amount,
+  from: number,
+  to: number,
+): T | null {
   let best: T | null = null;
   let distance = Number.POSITIVE_INFINITY;
   for (const found of book.all(context.tokens, from, to)) {
@@ -63,14 +77,25 @@ export function measuredOf(context: Context, amount: Amount): string {
   const { tokens } = context;
   const sentence = sentenceAt(context, amount.from);
   const clause = clauseAt(context, amount.to - 1);
-  const behind = tokens[amount.to - 1]?.stop === "" ? nounAfter(context, amount.to, Math.min(amount.to + 4, clause.to)) : null;
+  const behind =
+    tokens[amount.to - 1]?.stop === ""
+      ? nounAfter(context, amount.to, Math.min(amount.to + 4, clause.to))
+      : null;
   const direct = behind && behind.from <= amount.to + 1 ? behind : null;
   const noun = direct ?? nounBefore(context, amount.from - 1, 30);
   const kind =
     kinds.at(tokens, amount.to, sentence.to)?.entry ??
-    nearest(kinds, context, amount, Math.max(sentence.from, amount.from - 12), Math.min(sentence.to, amount.to + 6));
+    nearest(
+      kinds,
+      context,
+      amount,
+      Math.max(sentence.from, amount.from - 12),
+      Math.min(sentence.to, amount.to + 6),
+    );
   if (amount.designation !== undefined) return noun ? `${noun.name} thread` : "thread";
-  const words = [noun?.name, kind].filter((word) => word !== undefined && word !== null && !noun?.name.endsWith(word));
+  const words = [noun?.name, kind].filter(
+    (word) => word !== undefined && word !== null && !noun?.name.endsWith(word),
+  );
   const name = words.length > 0 ? words.join(" ") : noun?.name;
-  return name ?? (amount.dimension ?? "value");
+  return name ?? amount.dimension ?? "value";
 }

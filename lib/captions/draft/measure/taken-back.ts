@@ -8,8 +8,14 @@ import type { Token } from "../stream.ts";
 const sets: WordSets = {
   number: (tokens: readonly Token[], place: number) => numberAt(tokens, place, tokens.length) !== null,
 };
-const taking = new PhraseBook(takingBack.map((text) => [text, true] as const), sets);
-const changing = new PhraseBook(changedOver.map((text) => [text, true] as const), sets);
+const taking = new PhraseBook(
+  takingBack.map((text) => [text, true] as const),
+  sets,
+);
+const changing = new PhraseBook(
+  changedOver.map((text) => [text, true] as const),
+  sets,
+);
 /** How many words may lie between a number and the one that replaces it. */
 const mostBetween = 16;
 const mostToMarker = 6;
@@ -34,7 +40,9 @@ export function takenBack(context: Context, amounts: readonly Amount[]): Set<num
 
 function isLike(one: Amount, other: Amount): boolean {
   if (one.unit === null || other.unit === null) return true;
-  return one.dimension === other.dimension && (one.designation === undefined) === (other.designation === undefined);
+  return (
+    one.dimension === other.dimension && (one.designation === undefined) === (other.designation === undefined)
+  );
 }
 
 function isTakenBack({ tokens }: Context, amount: Amount, limit: number, next: Amount | undefined): boolean {
@@ -51,7 +59,10 @@ function isTakenBack({ tokens }: Context, amount: Amount, limit: number, next: A
 
 /** "and, that can't be right, .083": doubted before it is said. */
 function doubted({ tokens }: { tokens: readonly Token[] }, { from }: Amount): boolean {
-  const words = tokens.slice(Math.max(0, from - 5), from).map((token) => token.word).join(" ");
+  const words = tokens
+    .slice(Math.max(0, from - 5), from)
+    .map((token) => token.word)
+    .join(" ");
   return /that (?:can not be|is not|is never) right$/.test(words);
 }
 

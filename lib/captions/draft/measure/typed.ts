@@ -26,7 +26,8 @@ const lead: Record<string, string> = { about: "about ", min: "at least ", max: "
 /** The value as a restorer would type it; reading it gives the value back. */
 export function typedValueOf(amount: Amount, meant: Qualified): string {
   if (amount.designation !== undefined) return amount.designation;
-  if (amount.dimension === "ratio" && amount.unit === "1") return `${lead[meant.qualifier] ?? ""}${amount.typed}:1`;
+  if (amount.dimension === "ratio" && amount.unit === "1")
+    return `${lead[meant.qualifier] ?? ""}${amount.typed}:1`;
   const unit = amount.unit === null ? "" : symbolOf(amount.unit);
   const number = amount.typedHigh === undefined ? amount.typed : `${amount.typed} to ${amount.typedHigh}`;
   const tolerance = meant.tolerance ? ` ± ${meant.tolerance.typed} ${unit}` : "";

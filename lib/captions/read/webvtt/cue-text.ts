@@ -45,7 +45,11 @@ function openSpan(open: Span[], current: Span, inside: string): void {
     tag: tag as Span["tag"],
     classes: classes.filter((name) => name !== ""),
     value:
-      tag === "v" || tag === "lang" ? resolveReferences(annotation).replace(/[ \t\n\f\r]+/g, " ").trim() : "",
+      tag === "v" || tag === "lang"
+        ? resolveReferences(annotation)
+            .replace(/[ \t\n\f\r]+/g, " ")
+            .trim()
+        : "",
     children: [],
   };
   current.children.push(span);
