@@ -94,7 +94,7 @@ function measuresAt(memory: Memory, place: number, limit: number): Amount[] {
   const amount = withUnit(memory, one, limit);
   const ranged = rangeOf(memory, amount, limit);
   if (ranged) return [ranged];
-  return amount.unit === null ? (productOf(memory, amount, limit) ?? [amount]) : [amount];
+  return productOf(memory, amount, limit) ?? [amount];
 }
 
 /** A number; or one that is meant by an article or a word heard wrongly: "an inch", "inch and a half", "for thou". */
@@ -208,8 +208,8 @@ function settle(amount: Amount, { code, to }: Coded): Amount {
 
 function codeAt(memory: Memory, number: Spoken, place: number, limit: number): Coded | null {
   const unit = unitAt(memory.tokens, place, limit, number.to === number.from);
-  // "half an hour" is no rate.
-  if (!unit || (unit.name === "each" && number.form === "fraction")) return null;
+  // "half an hour" is no rate, "3/8 bar stock" no pressure.
+  if (!unit || (number.form === "fraction" && (unit.name === "each" || unit.name === "bar"))) return null;
   return coded(memory, number, unit);
 }
 
@@ -342,14 +342,26 @@ function rangeOf(memory: Memory, low: Amount, limit: number): Amount | null {
   const word = joinerOf(joiner, between);
   if (word === null && !comma) return null;
   if (word !== null && tokens[low.to - 1]?.stop !== "" && word !== "or") return null;
-  const number = numberAt(tokens, word === null || word === "-" ? low.to : low.to + 1, limit);
-  if (!number || number.value <= low.value || isOneOf(number)) return null;
+  const number = numberHere(memory, word === null || word === "-" ? low.to : low.to + 1, limit);
+  if (!number || isOneOf(number)) return null;
   const high = withUnit(memory, number, limit);
+  if (high.value <= low.value) return null;
+  if (word === "to" && isThousands(tokens, number) && low.unit === null && low.value < 100)
+    return { ...rangeBetween(low, high), value: low.value * 1000, typed: `${low.value * 1000}` };
   const widest = word === "or" || comma ? 2.1 : 12;
   if (high.value > low.value * widest && low.value > 0) return null;
   if (comma && word === null && (high.unit === null || low.unit !== null || !sameForm(low, high)))
     return null;
   if (low.unit !== null && high.unit !== null && low.unit !== high.unit) return null;
+  return rangeBetween(low, high);
+}
+
+/** "5 to 6 thousand": both are thousands. */
+function isThousands(tokens: readonly Token[], { to, value }: Spoken): boolean {
+  return tokens[to - 1]?.word === "thousand" && value < 100_000;
+}
+
+function rangeBetween(low: Amount, high: Amount): Amount {
   const unit = high.unit ?? low.unit;
   return {
     ...low,
@@ -371,13 +383,17 @@ function joinerOf(token: Token, between: boolean): "to" | "or" | "and" | "-" | n
 const isOneOf = (number: Spoken) => number.year === true;
 const sameForm = (a: Amount, b: Amount) => (a.form === "whole") === (b.form === "whole");
 
-/** "22 by 10 mil": two measures with one unit. "3/16 by an inch and an eighth" gives the second its own. */
+/** "22 by 10 mil", "15 millimetres by 35": two measures with one unit. "3/16 by an inch and an eighth" gives the second its own. */
 function productOf(memory: Memory, first: Amount, limit: number): Amount[] | null {
   const { tokens } = memory;
   const by = tokens[first.to];
   if (!by || first.to + 1 >= limit || !["by", "x", "×"].includes(by.word)) return null;
   const [second, ...more] = measuresAt(memory, first.to + 1, limit);
-  if (!second) return null;
+  if (!second || (first.unit !== null && first.dimension !== "length")) return null;
+  if (first.unit !== null) {
+    if (second.unit !== null) return [first, second, ...more];
+    return [first, { ...second, unit: first.unit, dimension: "length", unitFrom: "shared" }, ...more];
+  }
   const alike = second.unit !== "m" && second.unit !== "[ft_i]";
   if (second.unit !== null && second.dimension === "length" && alike) {
     const shared: Amount = { ...first, unit: second.unit, dimension: "length", unitFrom: "shared" };

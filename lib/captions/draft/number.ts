@@ -264,10 +264,11 @@ const afterAdjective = new Set(
   ),
 );
 
-/** "four seventy", "one oh five", "nineteen forty seven": two numbers said as one. */
+/** "four seventy", "thirty four fifty", "one oh five", "nineteen forty seven": two numbers said as one. */
 function withPair(tokens: readonly Token[], base: Spoken, limit: number): Spoken {
   if (afterAdjective.has(tokens[base.from - 1]?.word ?? "") && base.value === 1) return base;
-  if (base.value < 1 || base.value > 20 || tokens[base.to - 1]?.stop !== "" || base.to >= limit) return base;
+  const leads = base.value <= 20 || base.value % 10 !== 0;
+  if (base.value < 1 || !leads || tokens[base.to - 1]?.stop !== "" || base.to >= limit) return base;
   const oh = tokens[base.to]?.word === "oh" || tokens[base.to]?.word === "o";
   const rest = smallAt(tokens, base.to + (oh ? 1 : 0), limit);
   if (!rest || (oh ? rest.value > 9 : rest.value < 10)) return base;

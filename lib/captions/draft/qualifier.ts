@@ -55,6 +55,12 @@ export function qualify(tokens: readonly Token[], amount: Amount, from: number, 
   };
 }
 
+/** "six max", "three at the outside": such words stand behind a value, whether its unit is said or not. */
+export function isLimitBehind(tokens: readonly Token[], place: number, limit: number): boolean {
+  const entry = tail.at(tokens, place, limit)?.entry;
+  return entry === "max" || entry === "min";
+}
+
 /** Words that may stand between commas: "it's, say, 12 thou". */
 const asides = new Set("say i call maybe perhaps probably like roughly".split(" "));
 

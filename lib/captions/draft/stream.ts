@@ -1,4 +1,5 @@
 import { contractions, endings } from "../lexicon/contractions.ts";
+import { hesitations } from "../lexicon/hesitations.ts";
 import type { Cue } from "../read/types.ts";
 
 /** One word as the rules see it: lower case, without signs around it, contractions taken apart. */
@@ -114,6 +115,10 @@ function pushPlain(tokens: Token[], raw: string, stop: string, offset: number, c
 
 function pushTokens(tokens: Token[], text: string, offset: number, cue: number): void {
   const plain = plainWord.exec(text);
+  if (plain && hesitations.has((plain[1] ?? "").toLowerCase())) {
+    closeBefore(tokens, plain[2] ?? "");
+    return;
+  }
   if (plain && pushPlain(tokens, plain[1] ?? "", plain[2] ?? "", offset, cue)) return;
   let end = -1;
   const first = tokens.length;
@@ -144,6 +149,12 @@ function pushTokens(tokens: Token[], text: string, offset: number, cue: number):
   }
   const last = tokens.at(-1);
   if (end >= 0 && last && tokens.length > first) last.stop = stopIn(text.slice(end));
+}
+
+/** A hesitation is left out; the full stop behind it stays. */
+function closeBefore(tokens: Token[], stop: string): void {
+  const last = tokens.at(-1);
+  if (last && (last.stop === "" || /[.?!]/.test(stop))) last.stop = stop;
 }
 
 function stopIn(between: string): string {

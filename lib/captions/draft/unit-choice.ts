@@ -108,8 +108,11 @@ function isHeat(unit: SaidUnit, context: UnitContext): boolean {
   const angle = near(context, unit, 9, angleWords);
   const heat = near(context, unit, 12, heatWords);
   if (angle !== heat) return heat;
-  return context.value >= (angle ? 60 : 25);
+  return !turnedTo.has(context.value) && context.value >= (angle ? 60 : 25);
 }
+
+/** Angles that things are cut, turned and tilted to. */
+const turnedTo = new Set([30, 45, 60, 90, 180, 360]);
 
 function near(
   { tokens, from }: UnitContext,

@@ -5,14 +5,14 @@
 
 /** Words that lead up to such a number. */
 export const leadingWords = new Set(
-  "is was are were be being reads read reading measures measured measure get got getting gives gave give giving make made makes showing shows say says said call calls called came comes come at to under over within below above want wants wanted need needs needed should spec limit max maximum min minimum allow allows between from went opened opens pops popped set gapped running doing seeing see saw marked stamped exactly now used than past beyond exceed had have has on book manual reckon lifts lifted blew trips tripped cut turned ground opened closed dropped down up".split(
+  "is was are were be being reads read reading measures measured measure get got getting gives gave give giving make made makes showing shows say says said call calls called came comes come at to under over within below above want wants wanted need needs needed should spec limit max maximum min minimum allow allows between from went opened opens pops popped set gapped running doing seeing see saw marked stamped exactly now used than past beyond exceed had have has on book manual reckon lifts lifted blew trips tripped cut turned ground opened closed dropped down up then".split(
     " ",
   ),
 );
 
 /** Words that may stand between them and the number. */
 export const fillers = new Set(
-  "about around roughly nearly almost maybe perhaps probably like just only still even er uh um erm well exactly bang dead really the right a".split(
+  "about around roughly more barely hardly scarcely nearly almost maybe perhaps probably like just only still even er uh um erm well exactly bang dead really the right a".split(
     " ",
   ),
 );

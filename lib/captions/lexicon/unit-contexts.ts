@@ -23,7 +23,7 @@ export const fillingWords = new Set(
 
 /** Money: "forty pounds". */
 export const priceWords = new Set(
-  "cost costs paid pay price quid worth owes owe bought sold buy sell selling spend spent cheap expensive bargain auction ebay pence bill bargained charged charge postage deposit shop charity boot jumble market stall fair sale".split(
+  "cost costs gave paid pay price quid worth owes owe bought sold buy sell selling spend spent cheap expensive bargain auction ebay pence bill bargained charged charge postage deposit shop charity boot jumble market stall fair sale".split(
     " ",
   ),
 );
@@ -48,7 +48,7 @@ export const torqueWords = new Set("torque torqued torques torquing tighten tigh
 
 /** Degrees of an angle. */
 export const angleWords = new Set(
-  "timing btdc atdc tdc advance advanced retard retarded angle angles taper lift drop lean leans tilt tilted cone seat seats included beat amplitude chamfer bevel dwell rotation crankshaft rake helix pallet pallets lock arc swing swings vee dead camber toe castor mitre bend bent rotate rotated apart spacing mark shake chamfered".split(
+  "tilts tilting table protractor square mitred angled sector crank flywheel timing btdc atdc tdc advance advanced retard retarded angle angles taper lift drop lean leans tilt tilted cone seat seats included beat amplitude chamfer bevel dwell rotation crankshaft rake helix pallet pallets lock arc swing swings vee dead camber toe castor mitre bend bent rotate rotated apart spacing mark shake chamfered".split(
     " ",
   ),
 );

@@ -1,3 +1,4 @@
+import { asides } from "../../lexicon/asides.ts";
 import {
   fillers,
   followingWords,
@@ -11,6 +12,7 @@ import type { Amount, Memory } from "../amount.ts";
 import { type Context, hasWord, sentenceAt } from "../context.ts";
 import { isPartWord } from "../nouns.ts";
 import { mayBeginNumber, numberAt } from "../number.ts";
+import { isLimitBehind } from "../qualifier.ts";
 import { dimensionOf } from "../si.ts";
 import type { Token } from "../stream.ts";
 import { unitAt } from "../unit.ts";
@@ -153,6 +155,9 @@ function near(a: number, b: number): boolean {
 function sizeBehind(tokens: readonly Token[], place: number): boolean {
   const [a, b] = [tokens[place]?.word ?? "", tokens[place + 1]?.word ?? ""];
   if (a === "flat" && b === "out") return false;
+  // "Three flat springs" are three.
+  const goesOn = tokens[place]?.stop === "" && (tokens[place + 1]?.pause ?? 0) < 0.5;
+  if (goesOn && isPartWord(b)) return false;
   return sizeWords.has(a) || ((a === "i" || a === "o") && b === "d");
 }
 
@@ -176,7 +181,6 @@ const going = new Set([
   "frequency",
   "rotational speed",
   "angle",
-  "power",
   "flow",
   "count",
 ]);
@@ -205,6 +209,7 @@ const hints = new Map(
 function hintOf({ tokens }: Context, amount: Amount): string | null {
   for (let i = amount.from - 1; i >= Math.max(0, amount.from - 9); i--) {
     if (tokens[i]?.stop === "." && amount.from - i > 3) break;
+    if (tokens[i]?.word === "turns" && i === amount.from - 1 && amount.value >= 40) return "rotational speed";
     const hint = hints.get(tokens[i]?.word ?? "");
     if (hint !== undefined) return hint;
   }
@@ -223,8 +228,10 @@ function fromBefore(context: Context, recent: readonly Amount[], amount: Amount)
   const hint = hintOf(context, amount);
   if (!standsForAValue(context, recent, amount, hint)) return null;
   const found = likeliest(context, recent, amount, hint);
+  const isSpeed = hint === "rotational speed" && amount.value >= 5;
+  if (isSpeed && found?.unit === "circ") return speedOf(amount);
   const best = found && found.value <= (mostOf[found.unit] ?? Number.POSITIVE_INFINITY) ? found : null;
-  if (!best) return hint === "rotational speed" && amount.value >= 5 ? speedOf(amount) : null;
+  if (!best) return isSpeed ? speedOf(amount) : null;
   const { paired } = amount;
   const long = paired !== undefined && best.value === paired.value;
   const read: Amount = {
@@ -334,8 +341,13 @@ function speedOf(amount: Amount): Carried {
   return given(read, "{rev}/min", "a speed without a unit is in turns a minute");
 }
 
-function isOne({ tokens }: Context, { from, to, form }: Amount): boolean {
-  return form === "whole" && to === from + 1 && tokens[from]?.word === "one";
+/** "One" is a pronoun more often than a figure; not so in "within two thou, and it runs true to one". */
+function isOne(context: Context, amount: Amount): boolean {
+  const { tokens } = context;
+  const { from, to, form } = amount;
+  if (form !== "whole" || to !== from + 1 || tokens[from]?.word !== "one") return false;
+  const toOne = tokens[from - 1]?.word === "to" && tokens[from]?.stop !== "";
+  return !toOne || !recentIn(context, amount, sentenceAt(context, from).from);
 }
 
 /** Whether words that lead up to a value stand before the number. */
@@ -343,8 +355,10 @@ function framed(context: Context, amount: Amount): boolean {
   const { tokens } = context;
   const sentence = sentenceAt(context, amount.from);
   let at = amount.from - 1;
-  for (let skipped = 0; at >= sentence.from && skipped < 4 && fillers.has(tokens[at]?.word ?? ""); skipped++)
-    at--;
+  for (let skipped = 0; at >= sentence.from && skipped < 4; skipped++) {
+    if (fillers.has(tokens[at]?.word ?? "")) at--;
+    else at -= asideEnding(tokens, at + 1);
+  }
   if (at < sentence.from)
     return amount.form !== "whole" || amount.high !== undefined || onlyFigure(context, amount);
   if (leadingWords.has(tokens[at]?.word ?? "")) return true;
@@ -355,8 +369,19 @@ function framed(context: Context, amount: Amount): boolean {
   if (takesBack.has(tokens[at]?.word ?? "") && recentIn(context, amount, Math.max(sentence.from, at - 4)))
     return true;
   if (isOther(context, amount, at, sentence.from)) return true;
+  if (isLimitBehind(tokens, amount.to, sentence.to)) return true;
   if (listed || amount.high !== undefined) return true;
   return sizeBehind(tokens, amount.to) && amount.value > 0;
+}
+
+const asideWords = asides.map((text) => text.split(" "));
+
+/** How many words of an aside end at a place. */
+function asideEnding(tokens: readonly Token[], end: number): number {
+  const fits = asideWords.filter((words) =>
+    words.every((word, i) => tokens[end - words.length + i]?.word === word),
+  );
+  return Math.max(0, ...fits.map((words) => words.length));
 }
 
 /** "eight thou on one and four on the other". */

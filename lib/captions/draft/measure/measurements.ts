@@ -170,7 +170,7 @@ function surenessOf({ unitFrom, dimension, roughly }: Amount): Sureness {
   return unitFrom === "said" ? "certain" : "likely";
 }
 
-/** A value that is said again within a few seconds is one measurement. */
+/** A value that is said again at once is one measurement. */
 function withoutEchoes(drafts: Draft[]): Draft[] {
   const kept: Draft[] = [];
   for (const draft of drafts) {
@@ -180,12 +180,13 @@ function withoutEchoes(drafts: Draft[]): Draft[] {
   return kept;
 }
 
-const echoSeconds = 3;
+/** How many words lie between a value and its echo at most: "Three. Three thou." */
+const echoWords = 8;
 
 function isEcho(one: Draft, next: Draft): boolean {
   if (one.kind !== "measurement" || next.kind !== "measurement") return false;
   const same = one.fields.valueSi === next.fields.valueSi && one.fields.highSi === next.fields.highSi;
-  return same && one.fields.quantity === next.fields.quantity && next.start - one.end < echoSeconds;
+  return same && one.fields.quantity === next.fields.quantity && next.from - one.to < echoWords;
 }
 
 function capital(text: string): string {
