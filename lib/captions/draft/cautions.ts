@@ -16,6 +16,7 @@ import { lessonOf, nextSentence } from "./lessons.ts";
 import { isPartWord } from "./nouns.ts";
 import { PhraseBook } from "./phrase.ts";
 import type { DraftRule } from "./rule.ts";
+import type { Token } from "./stream.ts";
 import type { Draft } from "./types.ts";
 import { whatIf } from "./what-if.ts";
 import { wordSets } from "./word-sets.ts";
@@ -76,6 +77,9 @@ function triggersIn(context: Context, from: number, to: number): Trigger[] {
       never(context, place, to) ??
       warning(context, place, to) ??
       wouldNot(context, place, to) ??
+      mustNot(context, place, to) ??
+      avoid(context, place, to) ??
+      beforehand(context, place, to) ??
       nothingOf(context, place, to) ??
       condition(context, place, to) ??
       supposed(context, place, to) ??
@@ -87,12 +91,16 @@ function triggersIn(context: Context, from: number, to: number): Trigger[] {
   return found;
 }
 
+/** Whether a clause begins at a place: behind a stop or a silence. */
+function opens({ tokens, parts }: Context, place: number): boolean {
+  return tokens[place - 1]?.stop !== "" || parts.sentenceOf[place - 1] !== parts.sentenceOf[place];
+}
+
 /** "Do not reuse those", "don't go over 15", "you do not want to be leaning on that". */
-function orderNotTo({ tokens, parts }: Context, place: number, limit: number): Trigger | null {
+function orderNotTo(context: Context, place: number, limit: number): Trigger | null {
+  const { tokens } = context;
   if (tokens[place]?.word !== "do" || tokens[place + 1]?.word !== "not" || place + 2 >= limit) return null;
-  const before = tokens[place - 1];
-  const open = before?.stop !== "" || parts.sentenceOf[place - 1] !== parts.sentenceOf[place];
-  const subject = open ? "" : before.word;
+  const subject = opens(context, place) ? "" : (tokens[place - 1]?.word ?? "");
   let verb = place + 2;
   while (
     ["you", "ever", "even", "go", "just", "be", "try", "to"].includes(tokens[verb]?.word ?? "") &&
@@ -136,8 +144,11 @@ function never({ tokens, parts }: Context, place: number, limit: number): Trigge
   if (tokens[place]?.word !== "never" || place + 1 >= limit) return null;
   const before = tokens[place - 1];
   const open = before?.stop !== "" || parts.sentenceOf[place - 1] !== parts.sentenceOf[place];
-  if (!open && beforeNever.has(before.word) && !(before.word === "it" || before.word === "them")) return null;
   const next = tokens[place + 1]?.word ?? "";
+  // "You never touch the glass" is an order, "you never know" is none.
+  const toViewer = !open && before.word === "you" && (acts.has(next) || ruledOut.has(next));
+  const object = !open && (before.word === "it" || before.word === "them");
+  if (!open && beforeNever.has(before.word) && !object && !toViewer) return null;
   if (
     [
       "been",
@@ -208,7 +219,8 @@ function wouldNot({ tokens }: Context, place: number, limit: number): Trigger | 
     hasWord(tokens, place, Math.min(limit, place + 12), forGood)
   )
     return trigger(place, place + 4, "advice not to do something");
-  if ((a !== "i" && a !== "you") || b !== "would" || c !== "not" || place + 3 >= limit) return null;
+  const never = c === "not" || (c === "never" && a === "i");
+  if ((a !== "i" && a !== "you") || b !== "would" || !never || place + 3 >= limit) return null;
   return acts.has(d ?? "") ? trigger(place, place + 4, "advice not to do something") : null;
 }
 
@@ -218,6 +230,42 @@ const acts = new Set(
     " ",
   ),
 );
+
+/** "You mustn't use steel", "you should never run it dry"; "you can't" needs a consequence. */
+function mustNot({ tokens }: Context, place: number, limit: number): Trigger | null {
+  const [who, may, not] = [0, 1, 2].map((i) => tokens[place + i]?.word ?? "");
+  if (place + 3 >= limit || (not !== "not" && not !== "never")) return null;
+  let at = place + 3;
+  while (["really", "ever", "even", "just"].includes(tokens[at]?.word ?? "") && at + 1 < limit) at++;
+  const verb = tokens[at]?.word ?? "";
+  if (notOrders.has(verb) || verb === "be" || verb === "have" || verb === "forget") return null;
+  if (may === "must" || (may === "should" && who === "you"))
+    return trigger(place, at + 1, "an order not to do something");
+  return may === "can" && who === "you" && acts.has(verb)
+    ? weak(place, at + 1, "advice against something, with what happens otherwise")
+    : null;
+}
+
+/** "Avoid getting oil on the belt." */
+function avoid(context: Context, place: number, limit: number): Trigger | null {
+  const { tokens } = context;
+  if (tokens[place]?.word !== "avoid" || place + 1 >= limit) return null;
+  const ordered = opens(context, place) || ["to", "and", "so"].includes(tokens[place - 1]?.word ?? "");
+  return ordered ? trigger(place, place + 2, "an order not to do something") : null;
+}
+
+/** "Before you undo anything, let the spring right down": first an order, because something is loaded. */
+function beforehand(context: Context, place: number, limit: number): Trigger | null {
+  const { tokens } = context;
+  if (tokens[place]?.word !== "before" || tokens[place + 1]?.word !== "you" || !opens(context, place))
+    return null;
+  for (let i = place + 3; i < Math.min(limit, place + 12); i++) {
+    const ordered = tokens[i - 1]?.stop === "," && careVerbs.has(tokens[i]?.word ?? "");
+    if (ordered && hasWord(tokens, i, limit, storedWords))
+      return trigger(place, i + 2, "an order to do something first");
+  }
+  return null;
+}
 
 /** "No oil at all on the wheel teeth. … It makes grinding paste"; "not the torch". Counts with a consequence. */
 function nothingOf({ tokens, parts }: Context, place: number, limit: number): Trigger | null {
@@ -236,6 +284,7 @@ function nothingOf({ tokens, parts }: Context, place: number, limit: number): Tr
     if (!open && !["and", "but", "so", "with", "please", "no"].includes(before.word)) return null;
     const named = ["the", "wd", "any", "a", "in", "on", "near", "with"].includes(next);
     if (named) return weak(place, place + 3, why);
+    if (open && spoilsIt(tokens, place + 1, limit)) return weak(place, place + 2, why);
     // "Not steel, because you'll catch the edge."
     const because = tokens[place + 1]?.stop === "," && tokens[place + 2]?.word === "because" && open;
     return because ? trigger(place, place + 3, "advice against something, with its reason") : null;
@@ -245,6 +294,14 @@ function nothingOf({ tokens, parts }: Context, place: number, limit: number): Tr
       return weak(place, i + 1, why);
   }
   return null;
+}
+
+/** "Not wheel bearing grease, that'll melt": a thing named, and behind a comma what it does. */
+function spoilsIt(tokens: readonly Token[], from: number, limit: number): boolean {
+  for (let i = from; i < Math.min(limit - 1, from + 5); i++) {
+    if (tokens[i]?.stop === ",") return ["that", "it", "they", "you"].includes(tokens[i + 1]?.word ?? "");
+  }
+  return false;
 }
 
 /** "You put stainless in there, you hit a stump, and the gear breaks"; "if you put grease on the pawls, they stick". */
@@ -361,6 +418,11 @@ function joined(context: Context, grown: Grown[]): Grown[] {
       context.parts.sentenceOf[one.from] === context.parts.sentenceOf[last.from] &&
       (context.parts.punctuated ? one.from - last.from < 40 : one.from - last.to < 3);
     const again = last?.reason.startsWith("“") && last.reason === one.reason && one.from - last.to < 10;
+    const complete = last?.because !== undefined && one.weak && one.reason.startsWith(orderReason);
+    if (complete && one.from >= last.to) {
+      result.push(one);
+      continue;
+    }
     if (
       last &&
       (again ||

@@ -1,5 +1,5 @@
 import { provisional, weakProvisional } from "../lexicon/deferred.ts";
-import { type Context, clauseAt, hasWord, sentenceAt } from "./context.ts";
+import { type Context, clauseAt, hasWord, nounAfter, sentenceAt } from "./context.ts";
 import { deferredExamples } from "./deferred.examples.ts";
 import { lessonOf } from "./lessons.ts";
 import { PhraseBook } from "./phrase.ts";
@@ -39,6 +39,7 @@ function deferredIn(context: Context): Draft[] {
   for (const sentence of context.parts.sentences) {
     for (const found of signs.each(context.tokens, sentence.from, sentence.to)) {
       if (isSetting(context, found.to, sentence.to) || isFoundSo(context, found.from)) continue;
+      if (isForbidden(context, found.from)) continue;
       const last = lefts.at(-1);
       const close = last !== undefined && found.from - last.to <= sameThing;
       const sameBreath = last !== undefined && !startsAnew(context, last.to, found.from);
@@ -65,6 +66,15 @@ function isFoundSo({ tokens }: Context, from: number): boolean {
   return tokens[from]?.word === "held" && hasWord(tokens, from - 2, from, past);
 }
 
+/** "Don't leave it just hanging there": nothing was left so. */
+function isForbidden(context: Context, from: number): boolean {
+  const { tokens } = context;
+  for (let i = clauseAt(context, from).from; i < from; i++) {
+    if (tokens[i]?.word === "do" && tokens[i + 1]?.word === "not" && tokens[i - 1]?.word !== "i") return true;
+  }
+  return false;
+}
+
 const past = new Set("was were been".split(" "));
 const turns = new Set("turn turns flat flats".split(" "));
 
@@ -79,6 +89,7 @@ function startsAnew(context: Context, from: number, to: number): boolean {
     if ((opens || a === "and") && ["the", "my"].includes(opens && a !== "and" ? (a ?? "") : (b ?? "")))
       return true;
     if (opens && (tokens[i]?.pause ?? 0) > 0) return true;
+    if (opens && nounAfter(context, i, i + 4)?.from === i) return true;
     const { from: start, to: end } = sentenceAt(context, i);
     if (opens && end - start > 3 && ++beginnings > 1) return true;
   }

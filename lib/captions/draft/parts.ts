@@ -92,6 +92,7 @@ function isDone(context: Context, action: PartAction, from: number, to: number):
   const start = Math.max(clause.from, from - 4);
   if (hasWord(tokens, start, from, undone)) return false;
   if ((action === "remove" || action === "reuse") && hasWord(tokens, start, from, notYet)) return false;
+  if (["until", "till", "once", "when"].includes(tokens[from - 1]?.word ?? "")) return false;
   const before = tokens[from - 1]?.word ?? "";
   if (tokens[from]?.word === "new" && ["the", "your", "if", "brand"].includes(before))
     return before === "brand";
@@ -119,12 +120,28 @@ function isTool({ action, noun }: Event): boolean {
 const backReach = 40;
 
 function eventOf(context: Context, action: PartAction, from: number, to: number): Event {
-  const open = leading.has(context.tokens[to - 1]?.word ?? "") ? to + 4 : to + 1;
-  const end = Math.min(open, sentenceAt(context, from).to);
-  const inside = nounAfter(context, from, end) ?? nounOverlapping(context, from, to);
+  const limit = sentenceAt(context, from).to;
+  const end = Math.min(leading.has(context.tokens[to - 1]?.word ?? "") ? to + 4 : to + 1, limit);
+  const inside =
+    nounAfter(context, from, end) ?? nounOverlapping(context, from, to) ?? objectOf(context, to, limit);
   const named = inside !== null && inside.to >= from;
   return { action, from, to, noun: named ? inside : subjectOf(context, from), named };
 }
+
+/** "I swapped out | the original fuse": the part stands behind particles, articles and adjectives. */
+function objectOf(context: Context, to: number, limit: number): PartNoun | null {
+  const { tokens } = context;
+  let place = to;
+  while (place < Math.min(limit, to + 4) && tokens[place - 1]?.stop === "" && leadsToPart(tokens[place]))
+    place++;
+  const noun = place > to ? nounAfter(context, to, Math.min(limit, place + 4)) : null;
+  return noun && noun.from <= place ? noun : null;
+}
+
+const leadsToPart = (token: Token | undefined) =>
+  token !== undefined &&
+  (leading.has(token.word) || particles.has(token.word) || plainAdjectives.has(token.word));
+const particles = new Set("out off up over down my its both all these those this that".split(" "));
 
 /** Behind these the part is still to be named: "turned up a …". */
 const leading = new Set("a an the new some two three four".split(" "));
@@ -199,6 +216,7 @@ function together(context: Context, found: Event[]): Event[][] {
 }
 
 function isSame(context: Context, last: Event, next: Event): boolean {
+  if (last.action !== next.action && hasWord(context.tokens, last.to, next.from, anotherOne)) return false;
   if (next.named && last.noun !== next.noun) {
     const [a, b] = [last.noun?.name.split(" ").at(-1), next.noun?.name.split(" ").at(-1)];
     return a !== undefined && b !== undefined && a === b;
@@ -206,6 +224,9 @@ function isSame(context: Context, last: Event, next: Event): boolean {
   if (last.noun === next.noun) return true;
   return nounAfter(context, last.to, next.from) === null;
 }
+
+/** "The first spring goes back. The second one's broken, so that's a new spring." */
+const anotherOne = new Set("second third other others rest".split(" "));
 
 function partOf(context: Context, group: Event[]): Draft {
   const { stream } = context;

@@ -1,7 +1,14 @@
 import { bodyWords, damageWords, digitWords, guardWords, spoiltWords } from "../lexicon/cautions.ts";
-import { makeshift } from "../lexicon/deferred.ts";
-import { documents } from "../lexicon/gotchas.ts";
-import { cleanWords, doneWords, materialWords, notWork, repairWords } from "../lexicon/part-events.ts";
+import { heldWords, makeshift, rightedVerbs } from "../lexicon/deferred.ts";
+import { bodgedWords, documents } from "../lexicon/gotchas.ts";
+import {
+  cleanWords,
+  doneWords,
+  madeWords,
+  materialWords,
+  notWork,
+  repairWords,
+} from "../lexicon/part-events.ts";
 import { stopWords } from "../lexicon/stop-words.ts";
 import { isPartWord } from "./nouns.ts";
 import { numberAt } from "./number.ts";
@@ -9,7 +16,7 @@ import type { WordSets } from "./phrase.ts";
 
 /** Behind "if you", these are no deed that could go wrong. */
 const noActs = new Set(
-  "have had want need like can could would should know see look ask find got do did ever really wish will might must prefer think remember can watch".split(
+  "the a an it that they count have had want need like can could would should know see look ask find got do did ever really wish will might must prefer think remember can watch".split(
     " ",
   ),
 );
@@ -41,6 +48,14 @@ export const wordSets: WordSets = {
     const word = tokens[place]?.word ?? "";
     return doneWords.has(word) || (word.length > 4 && word.endsWith("ed") && !notWork.has(word));
   },
+  held: (tokens, place) => heldWords.has(tokens[place]?.word ?? ""),
+  righted: (tokens, place) => rightedVerbs.has(tokens[place]?.word ?? ""),
+  doing: (tokens, place) => {
+    const word = tokens[place]?.word ?? "";
+    return word.length > 4 && word.endsWith("ing");
+  },
+  bodged: (tokens, place) => bodgedWords.has(tokens[place]?.word ?? ""),
+  madeof: (tokens, place) => madeWords.has(tokens[place]?.word ?? ""),
   makeshift: (tokens, place) => makeshift.has(tokens[place]?.word ?? ""),
   act: (tokens, place) => {
     const word = tokens[place]?.word ?? "";

@@ -2,7 +2,7 @@
 
 /** Behind "do not", these are no orders: "I don't know". */
 export const notOrders = new Set(
-  "know think care worry ask need matter mind see understand believe like remember have judge blame laugh say recall fancy suppose bother call expect really actually quite tell seem look last work fit match come make want".split(
+  "write shoot quote know think care worry ask need matter mind see understand believe like remember have judge blame laugh say recall fancy suppose bother call expect really actually quite tell seem look last work fit match come make want".split(
     " ",
   ),
 );
@@ -25,6 +25,23 @@ export const jokeWords = new Set(
 
 /** Words that are a caution by themselves. */
 export const warnings = [
+  "be *1 careful/gentle",
+  "be aware",
+  "mind you do not",
+  "mind that you do not",
+  "mind not to",
+  "mind out",
+  "take it slow/slowly/easy/steady/gently",
+  "keep well? back",
+  "tie/tuck/roll *1 your *1 {body}",
+  "is/are *1 razor? sharp",
+  "like a razor",
+  "stay/stays charged/live/hot",
+  "full of mercury/acid/asbestos/petrol",
+  "leave it/that/them well alone",
+  "turn/switch/shut *3 off first/before",
+  "keep *2 flame/flames/sparks/fire away/off",
+  "keep *3 flame/flames/sparks *1 away",
   "mind your *1 {body}",
   "mind the? *1 {body}",
   "watch your *1 {body}",
@@ -236,6 +253,11 @@ export const damageWords = new Set(
 
 /** Before a verb of damage: "it'll snap", "you could crack it", "and it goes to glue". */
 export const consequences = [
+  "will *2 go up/bang/off",
+  "it/they/that just/only/always {damage}",
+  "so it/they/that/you can not",
+  "so it/they/that do/does/will not",
+  "so that it/they/you do/does/will/can not",
   "will *4 {damage}",
   "can *3 {damage}",
   "could *3 {damage}",
@@ -299,6 +321,8 @@ export const consequences = [
 
 /** What happens otherwise, behind an order: "…, or it'll find its way to the pinch wheel". */
 export const otherwise = [
+  "so it/they/that/you *1 can/do/does/will not",
+  "or the/your/that *5 {damage}",
   "or it/you/they/that/we will",
   "or it/you/they/that is/are going to",
   "or it/they goes/go/gets/get/comes/falls/drops",
@@ -327,7 +351,7 @@ export const careVerbs = new Set(
 
 /** What makes an order to do something first a caution: "let the pressure out before you undo it". */
 export const storedWords = new Set(
-  "spring springs mainspring pressure tension charge charged live volts hot weight weights loaded wound sprung vacuum steam gas petrol fuel mains power".split(
+  "unplug unplugged isolate isolated discharge discharged disconnect spring springs mainspring pressure tension charge charged live volts hot weight weights loaded wound sprung vacuum steam gas petrol fuel mains power".split(
     " ",
   ),
 );
@@ -361,6 +385,8 @@ export const refusals = new Set(
 
 /** What others say, to be denied in the next breath. */
 export const hearsay = [
+  "people/folk/folks/some/blokes/chaps/lads/fellas/guys/others/experts *1 say/says/tell/reckon/think/swear/insist/claim/warn",
+  "people/folk/folks/some *1 {plain} say/tell/reckon/think/swear/insist/claim",
   "people say/tell/reckon/think/will",
   "people always say",
   "they say/tell/reckon",
@@ -375,6 +401,23 @@ export const hearsay = [
   "folks say/will tell/tell",
 ] as const;
 export const denials = [
+  "hogwash",
+  "bunkum",
+  "twaddle",
+  "tosh",
+  "load of",
+  "do not listen",
+  "ignore them",
+  "never had any",
+  "i always have",
+  "i always do",
+  "it does not",
+  "not so",
+  "no it does not",
+  "no you do not",
+  "you do not have to",
+  "no it is not",
+  "you can",
   "rubbish",
   "nope",
   "nonsense",

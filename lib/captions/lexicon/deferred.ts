@@ -1,6 +1,16 @@
 /** What shows that something was left provisional, and what it waits for. */
 export const provisional = {
   "left for now": [
+    "not *2 permanent",
+    "not for good",
+    "at the minute",
+    "will do for/till/until",
+    "do for now/testing",
+    "just/only there till/until/to/for",
+    "just to hold/keep",
+    "just so you can",
+    "in place of the *4 for",
+    "stand/stands/standing in for",
     "for now",
     "for the time being",
     "this minute",
@@ -33,6 +43,10 @@ export const provisional = {
     "meantime",
   ],
   "not done up": [
+    "just/only {held}",
+    "left *4 loose/slack/undone/unpainted/bare/dry",
+    "left those/it/that/them/these off/out/open",
+    "in/on dry",
     "finger tight",
     "hand tight",
     "only finger",
@@ -86,6 +100,16 @@ export const provisional = {
     "not glued",
   ],
   "waits for something": [
+    "until/till *6 is/are *1 dry/done/painted/finished/cured/set/ready/here/in/back/right/sorted",
+    "until/till i *3 make/made/cut/turn/buy/order/do/sort",
+    "until/till they/it turn/turns up",
+    "until/till they come/arrive",
+    "waiting on/for {plain}",
+    "i am *1 waiting for/on",
+    "it/that is waiting for",
+    "waiting for/on a/some/my/new",
+    "the rest is/are *2 on order/coming",
+    "have/has not come/arrived",
     "until/till the *4 arrives/arrive/comes/come/gets/turns",
     "until/till i *3 get/find/can/have",
     "until/till my *3 arrives/comes",
@@ -99,7 +123,6 @@ export const provisional = {
     "off a scrap/donor/dead",
     "borrowed it/them/one off/from",
     "want/wants/need/needs swapping/putting/changing back",
-    "waiting on",
     "waiting for the/a/some/my/new",
     "not come",
     "not arrived",
@@ -125,11 +148,30 @@ export const provisional = {
     "have no *3 in the place",
   ],
   "to come back to": [
+    "i will {righted} *6 when/once/after/later/properly/next/tomorrow",
+    "have not got round/around to",
+    "a job for",
+    "for next time",
+    "leave/leaving *4 till/until last/later/next/after",
+    "want/wants/need/needs *1 {doing} again",
+    "will want/need {doing}",
+    "{doing} again once/when/after",
+    "properly after/when/once",
+    "can wait",
+    "need/have/got to *2 come back",
+    "in case it/they has/have to come",
+    "goes/go on/in at the end",
+    "revisit",
+    "look at it/that/them/this again",
+    "another look at",
+    "no *6 yet",
+    "coming off/out/apart again",
+    "has/have to come off/out/apart again",
+    "not *3 wired/connected/fitted/painted/timed/set/adjusted",
     "that is to do",
     "i will turn/make/cut/get/find/order/buy/knock one/some",
     "is/are the wrong size/one/ones/length/thread",
     "it works but",
-    "no *3 yet",
     "i will get the proper/right/correct",
     "i will *8 saturday/sunday/monday/tuesday/wednesday/thursday/friday/weekend/tomorrow",
     "to do list",
@@ -147,8 +189,8 @@ export const provisional = {
     "to come back",
     "need to get back in",
     "have to get back in",
-    "going back in",
-    "go back in",
+    "i am going back in",
+    "have/need/got to go back in",
     "go back and",
     "got to come off again",
     "have to come off again",
@@ -223,6 +265,10 @@ export const provisional = {
 
 /** Words that count only together with others of the list: they are said of other things too. */
 export const weakProvisional = new Set([
+  "at the minute",
+  "goes/go on/in at the end",
+  "not *3 wired/connected/fitted/painted/timed/set/adjusted",
+  "will want/need {doing}",
   "at this point",
   "i will turn/make/cut/get/find/order/buy/knock one/some",
   "is/are the wrong size/one/ones/length/thread",
@@ -269,6 +315,20 @@ export const weakProvisional = new Set([
 /** What nothing is made of for good. */
 export const makeshift = new Set(
   "string tape cardboard bungee gaffer twine bootlace shoelace matchstick matchsticks paperclip plasticine blutack clingfilm elastic baler coathanger".split(
+    " ",
+  ),
+);
+
+/** How a thing is held that is not done up. */
+export const heldWords = new Set(
+  "clamped taped tied wired pinned wedged propped tacked nipped snugged pinched clipped balanced stuck held".split(
+    " ",
+  ),
+);
+
+/** What is done later to put a thing right. */
+export const rightedVerbs = new Set(
+  "change swap replace redo fix sort paint make fit do set adjust nip tighten torque true time shim pin peen glue solder wire drill order".split(
     " ",
   ),
 );

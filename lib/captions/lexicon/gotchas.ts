@@ -4,6 +4,33 @@
  */
 export const strongLessons = {
   "somebody was caught by it": [
+    "caught me",
+    "learn from my mistake",
+    "my mistake",
+    "i made a mistake",
+    "i assumed",
+    "i thought *8 but it",
+    "i thought *8 turns out",
+    "did not realise/realize/notice/spot/twig",
+    "had not realised/realized/noticed/spotted/twigged",
+    "turns out",
+    "it turned out",
+    "turned out to be",
+    "all along",
+    "the whole time",
+    "i spent *8 looking/trying/chasing/hunting",
+    "easily missed",
+    "easy to put *4 wrong/upside/backwards/back",
+    "do not do what i did",
+    "everybody/everyone loses/breaks/ruins/snaps",
+    "that is what happened to",
+    "one/i/he/she/we {plain} *2 the wrong one/way/side/end",
+    "one left over",
+    "i broke/lost/snapped/stripped/cracked one/mine/it",
+    "still sitting on the bench",
+    "the opposite of what",
+    "opposite to what",
+    "gets/get this/it/that wrong",
     "got me",
     "gets me every time",
     "always gets you/me/people",
@@ -95,6 +122,16 @@ export const strongLessons = {
     "scratching my head",
   ],
   "it looks like something else": [
+    "same *2 different",
+    "not *1 evenly spaced",
+    "not *1 symmetrical",
+    "you can not tell which",
+    "can not tell them apart",
+    "hard to tell",
+    "looks/feels tight but",
+    "looks/feels/sounds *3 but it is",
+    "feels like it is *4 but",
+    "will go/fit/push/screw in/on/together *6 but",
     "look/looks identical",
     "look/looks exactly? the same",
     "look/looks alike",
@@ -138,6 +175,9 @@ export const strongLessons = {
     "one is shorter",
   ],
   "it goes in more than one way": [
+    "only goes/fits *4 one way/position/place/orientation",
+    "either way up",
+    "goes/go in both ways",
     "goes in two ways",
     "only goes on/in one way",
     "only goes/comes/knocks/fits/works/unscrews *2 one way",
@@ -172,6 +212,15 @@ export const strongLessons = {
     "if you swap them",
   ],
   "nothing shows the right way": [
+    "do/does not mention",
+    "did not mention",
+    "nobody/no one mentions",
+    "nobody/no one says",
+    "you can not see it",
+    "that you can not see",
+    "which you can not see",
+    "nothing in the *3 that shows/says/tells",
+    "nothing to tell you",
     "there is no mark/marks",
     "no mark on it",
     "not marked",
@@ -211,6 +260,16 @@ export const strongLessons = {
     "unscrews the wrong way",
   ],
   "what is written is wrong": [
+    "gets/get this/it/that wrong",
+    "do not trust the",
+    "ignore the *2 scale/dial/line/lines/gauge/plate",
+    "it lies",
+    "is lying to you",
+    "says *5 but it is",
+    "says *5 it is really/actually",
+    "mark/stamp/arrow *4 is wrong",
+    "sent me the wrong",
+    "is for the later/earlier/other/newer/older",
     "{document} *12 wrong",
     "{document} *10 backwards/back/upside",
     "{document} shows *8 it is wrong",
@@ -231,6 +290,15 @@ export const strongLessons = {
     "marked wrong",
   ],
   "the order matters": [
+    "first because you can not",
+    "first because once",
+    "first otherwise",
+    "because you can not *6 after/afterwards/later/then/once",
+    "have/has to put/fit/get/go *6 before *6 otherwise/or",
+    "before the *6 otherwise you",
+    "taking it all off again",
+    "have to take *4 again",
+    "if you do *4 first",
     "has/have got? to go in/on/back *3 before",
     "has/have got? to go in/on/back *2 first",
     "must go in/on *3 before",
@@ -279,9 +347,7 @@ export const strongLessons = {
     "nothing on it to tell you",
   ],
   "somebody bodged it before": [
-    "somebody/someone have forced/bodged/glued/drilled/welded/soldered/put/fitted/used/cut/filed/shoved",
-    "somebody/someone is forced/bodged/glued/drilled/welded/soldered/put/fitted/used/cut/filed",
-    "somebody/someone had forced/bodged/glued/drilled/welded/soldered/put/fitted/used/cut/filed",
+    "somebody/someone have/has/had/is *1 {bodged}",
     "somebody/someone forced/bodged",
     "somebody/someone had? jumped/bridged/bypassed/shorted/wired/swapped",
     "some *4 put *6 in/on *2 with",
@@ -300,6 +366,8 @@ export const strongLessons = {
 
 export const weakLessons = {
   "it happened the last time": [
+    "took me *3 goes/attempts/tries",
+    "i bent one/mine",
     "i forgot",
     "last time i",
     "on my last one",
@@ -366,6 +434,13 @@ export const weakLessons = {
 /** What can be wrong: a book, a label, a kit. */
 export const documents = new Set(
   "book manual diagram drawing schematic instructions packet kit label sheet leaflet catalogue catalog listing parts sticker handbook poster video chart marks markings".split(
+    " ",
+  ),
+);
+
+/** What a hand before did to a machine. */
+export const bodgedWords = new Set(
+  "forced bodged glued drilled welded soldered put fitted used cut filed shoved swapped moved bent wired hammered replaced stuck jammed left reversed".split(
     " ",
   ),
 );

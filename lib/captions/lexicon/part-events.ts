@@ -4,6 +4,11 @@
  */
 export const partEvents = {
   make: [
+    "i/we/have/and {madeof} one/some/another/new/two/three/four",
+    "so i {worked} one/another",
+    "turned/made/cut/filed/cast a pair/couple/set of",
+    "making/make another/one",
+    "i am making a/another/one/some/new",
     "made *3 new one/ones",
     "made *3 new *2 {part}",
     "made a new",
@@ -44,11 +49,21 @@ export const partEvents = {
     "cast a new",
     "printed a *2 {part}",
     "milled a",
-    "wound/spun/carved/whittled/sewed/sewn/stitched/cast/printed/bent/sawed/bodged one/some/new",
     "i cast",
     "cast out of",
   ],
   replace: [
+    "fitted/fit new",
+    "been changed/renewed/upgraded",
+    "is been changed/replaced/swapped",
+    "swapped/changed out the/it/that/them",
+    "i swapped/changed out",
+    "in go/goes/went the new",
+    "in go/goes/went a new",
+    "found one/another in/on/at/off/from",
+    "found a replacement",
+    "threw/thrown *4 away/out",
+    "both/all scrap",
     "a new one",
     "is a new",
     "two/three/four/five/six/2/3/4/5/6 new *2 {part}",
@@ -128,6 +143,12 @@ export const partEvents = {
     "upgraded",
   ],
   repair: [
+    "i/we had the *2 {done}",
+    "i/we have had the *2 {done}",
+    "ran a wire/drill/tap/reamer/file through",
+    "unblocked",
+    "went over it/the/them *4 with",
+    "rubbed it/them/the *2 down",
     "i {worked} it/them/that/those/this/both/all/the",
     "i have {worked} it/them/that/those/this/both/all/the",
     "we {worked} it/them/that/those/this/the",
@@ -250,6 +271,11 @@ export const partEvents = {
     "closed *2 up",
   ],
   reuse: [
+    "is/has/have gone back in/on",
+    "gone back in/on",
+    "i/we have? kept",
+    "i/we kept",
+    "i/we are keeping",
     "reuse it/that/them/those/the/mine",
     "re use it/that/them/those/the",
     "reusing it/that/them/those/the",
@@ -303,6 +329,8 @@ export const partEvents = {
     "i will take it",
   ],
   clean: [
+    "gave/given *4 a good? scrub/clean/wash/soak/polish/rub/bath/dip",
+    "so i went over it/them with",
     "been *2 {cleaned}",
     "i have {cleaned}",
     "i {cleaned}",
@@ -506,7 +534,7 @@ export const wholeSentences: Readonly<Record<string, PartAction>> = {
 
 /** Verbs in -ed that a speaker says of himself and that are no work on a part. */
 export const notWork = new Set(
-  "rolled scratched rounded needed wanted tried noticed asked called used started counted measured checked looked thought heard reckoned loved moved turned removed undid dropped showed filmed promised figured guessed hated liked ordered bought needed missed wished wondered worried hoped expected planned decided learned learnt realised realized remembered mentioned said told explained finished stopped watched passed picked pulled opened shut closed loosened slackened tightened torqued tested timed weighed lifted carried borrowed owned forgot posted wired placed slipped chased treadled treadled leaned leant snapped cracked ruined wrecked bumped knocked rattled nipped screwed marked labelled labeled bagged stored stored parked happened read read".split(
+  "drifted levered prised hammered tapped wiggled eased worked rolled scratched rounded needed wanted tried noticed asked called used started counted measured checked looked thought heard reckoned loved moved turned removed undid dropped showed filmed promised figured guessed hated liked ordered bought needed missed wished wondered worried hoped expected planned decided learned learnt realised realized remembered mentioned said told explained finished stopped watched passed picked pulled opened shut closed loosened slackened tightened torqued tested timed weighed lifted carried borrowed owned forgot posted wired placed slipped chased treadled treadled leaned leant snapped cracked ruined wrecked bumped knocked rattled nipped screwed marked labelled labeled bagged stored stored parked happened read read".split(
     " ",
   ),
 );
@@ -514,4 +542,11 @@ export const notWork = new Set(
 /** What others do to a part, behind "had it". */
 export const doneWords = new Set(
   "ground made done cut rewound built spun bent set wound sewn woven cast".split(" "),
+);
+
+/** How a part comes to be made, told afterwards. */
+export const madeWords = new Set(
+  "wound spun carved whittled sewed sewn stitched cast printed sawed plaited knitted forged turned machined filed cut milled fabricated folded rolled moulded laminated".split(
+    " ",
+  ),
 );

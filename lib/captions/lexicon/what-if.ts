@@ -1,6 +1,8 @@
 /** What happens if it is done wrong: the condition, then the outcome. */
 export const conditions = [
   "if you/it/they/that/one {act}",
+  "if you do not {act}",
+  "if you do *4 first/last",
   "if the/your/a *3 is/are/goes/gets/sits/lets/runs",
   "without it/the/that/them",
 ] as const;
