@@ -257,10 +257,12 @@ function avoid(context: Context, place: number, limit: number): Trigger | null {
 /** "Before you undo anything, let the spring right down": first an order, because something is loaded. */
 function beforehand(context: Context, place: number, limit: number): Trigger | null {
   const { tokens } = context;
-  if (tokens[place]?.word !== "before" || tokens[place + 1]?.word !== "you" || !opens(context, place))
-    return null;
+  if (tokens[place]?.word !== "before" || tokens[place + 1]?.word !== "you") return null;
+  const heads = opens(context, place);
   for (let i = place + 3; i < Math.min(limit, place + 12); i++) {
-    const ordered = tokens[i - 1]?.stop === "," && careVerbs.has(tokens[i]?.word ?? "");
+    const ordered =
+      careVerbs.has(tokens[i]?.word ?? "") &&
+      ((heads && tokens[i - 1]?.stop === ",") || ["must", "to"].includes(tokens[i - 1]?.word ?? ""));
     if (ordered && hasWord(tokens, i, limit, storedWords))
       return trigger(place, i + 2, "an order to do something first");
   }
@@ -326,7 +328,7 @@ function condition(context: Context, place: number, limit: number): Trigger | nu
 const supposition = "what happens if it is done wrong";
 
 const risky = new Set(
-  "put do use go fill tighten over overtighten force run get leave turn lean hit start let forget crank heat oil grease pull drop wind pour push open rush hurry".split(
+  "put set do use go fill tighten over overtighten force run get leave turn lean hit start let forget crank heat oil grease pull drop wind pour push open rush hurry".split(
     " ",
   ),
 );
@@ -382,7 +384,8 @@ function consequenceOf(context: Context, one: Trigger): { from: number; to: numb
   const found = consequenceBook.first(tokens, one.to, limit);
   const near = found && found.from - one.to <= reach ? found : null;
   if (!one.weak) return near;
-  const or = otherwiseBook.first(tokens, one.to, sentence.to);
+  const reasoned = ["that", "it", "because"].includes(tokens[second.from]?.word ?? "");
+  const or = otherwiseBook.first(tokens, one.to, reasoned ? second.to : sentence.to);
   const otherwiseNear = or && or.from - one.to <= reach ? or : null;
   if (one.reason.startsWith(orderReason)) {
     const done = isFirst(context, one, near?.to ?? sentence.to);
@@ -411,7 +414,8 @@ function joined(context: Context, grown: Grown[]): Grown[] {
   const result: Grown[] = [];
   for (const one of grown) {
     const last = result.at(-1);
-    const close = one.echo ? 14 : one.hazard || last?.hazard ? 16 : one.weak ? 10 : 2;
+    const own = one.weak && one.reason.startsWith(orderReason);
+    const close = one.echo ? 14 : own ? 2 : one.hazard || last?.hazard ? 16 : one.weak ? 10 : 2;
     const near = last !== undefined && one.from - last.to < close && sameTopic(context, last.from, one.from);
     const sameBreath =
       last !== undefined &&

@@ -174,6 +174,7 @@ function isOrdinal(tokens: readonly Token[], part: number, to: number, limit: nu
   const word = tokens[part]?.word ?? "";
   if (!ordinalParts.has(word)) return false;
   if (n > 1 || word === "eighth" || word === "sixteenth") return false;
+  if (word === "hundredth" && tokens[part - 1]?.word === "a") return false;
   return !hasUnitBehind(tokens, to, limit);
 }
 

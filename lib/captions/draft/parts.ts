@@ -93,6 +93,11 @@ function isDone(context: Context, action: PartAction, from: number, to: number):
   if (hasWord(tokens, start, from, undone)) return false;
   if ((action === "remove" || action === "reuse") && hasWord(tokens, start, from, notYet)) return false;
   if (["until", "till", "once", "when"].includes(tokens[from - 1]?.word ?? "")) return false;
+  const sentence = sentenceAt(context, from);
+  const told = hasWord(tokens, Math.max(sentence.from, from - 3), to, teller);
+  const advised =
+    tokens[sentence.from]?.word === "if" || hasWord(tokens, Math.max(sentence.from, from - 4), from, viewer);
+  if (advised && !told) return false;
   const before = tokens[from - 1]?.word ?? "";
   if (tokens[from]?.word === "new" && ["the", "your", "if", "brand"].includes(before))
     return before === "brand";
@@ -101,6 +106,10 @@ function isDone(context: Context, action: PartAction, from: number, to: number):
   if (before === "you" && tokens[from - 1]?.stop === "") return false;
   return to > from;
 }
+
+/** Who tells what he did, and who is told to. */
+const teller = new Set("i we".split(" "));
+const viewer = new Set(["you"]);
 
 const placed = new Set(
   "back away off out in on clear tight dry clean apart together from up down".split(" "),

@@ -95,6 +95,7 @@ const choices: Record<string, Choice> = {
 function isVolume(unit: SaidUnit, { tokens, lastDimension, from }: UnitContext): boolean {
   const [behind, next, after] = [0, 1, 2].map((i) => tokens[unit.to + i]?.word ?? "");
   if (sizedWords.has(behind ?? "")) return false;
+  if (["a", "an", "per"].includes(behind ?? "") && Object.hasOwn(rates, next ?? "")) return true;
   if (behind === "of") return liquids.has(next ?? "") || liquids.has(after ?? "");
   if (lastDimension === "volume") return true;
   for (let i = Math.max(0, from - 7); i < from; i++) {

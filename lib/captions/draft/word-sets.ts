@@ -1,6 +1,6 @@
 import { bodyWords, damageWords, digitWords, guardWords, spoiltWords } from "../lexicon/cautions.ts";
 import { heldWords, makeshift, rightedVerbs } from "../lexicon/deferred.ts";
-import { bodgedWords, documents } from "../lexicon/gotchas.ts";
+import { bodgedWords, documents, wentWrong } from "../lexicon/gotchas.ts";
 import {
   cleanWords,
   doneWords,
@@ -42,7 +42,7 @@ export const wordSets: WordSets = {
   cleaned: (tokens, place) => cleanWords.has(tokens[place]?.word ?? ""),
   worked: (tokens, place) => {
     const word = tokens[place]?.word ?? "";
-    return word.length > 4 && word.endsWith("ed") && !notWork.has(word);
+    return word.length > 3 && word.endsWith("ed") && !notWork.has(word);
   },
   done: (tokens, place) => {
     const word = tokens[place]?.word ?? "";
@@ -54,6 +54,7 @@ export const wordSets: WordSets = {
     const word = tokens[place]?.word ?? "";
     return word.length > 4 && word.endsWith("ing");
   },
+  wentwrong: (tokens, place) => wentWrong.has(tokens[place]?.word ?? ""),
   bodged: (tokens, place) => bodgedWords.has(tokens[place]?.word ?? ""),
   madeof: (tokens, place) => madeWords.has(tokens[place]?.word ?? ""),
   makeshift: (tokens, place) => makeshift.has(tokens[place]?.word ?? ""),

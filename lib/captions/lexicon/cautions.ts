@@ -253,6 +253,8 @@ export const damageWords = new Set(
 
 /** Before a verb of damage: "it'll snap", "you could crack it", "and it goes to glue". */
 export const consequences = [
+  "will *4 on/over/into/through/off your *1 {body}",
+  "will break/lose/trap/crush/burn/cut your *1 {body}",
   "will *2 go up/bang/off",
   "it/they/that just/only/always {damage}",
   "so it/they/that/you can not",
@@ -321,6 +323,8 @@ export const consequences = [
 
 /** What happens otherwise, behind an order: "…, or it'll find its way to the pinch wheel". */
 export const otherwise = [
+  "that is there so/to",
+  "because *14 your *1 {body}",
   "so it/they/that/you *1 can/do/does/will not",
   "or the/your/that *5 {damage}",
   "or it/you/they/that/we will",

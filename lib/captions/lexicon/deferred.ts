@@ -1,6 +1,8 @@
 /** What shows that something was left provisional, and what it waits for. */
 export const provisional = {
   "left for now": [
+    "for right now",
+    "is a hack/bodge/kludge/lash",
     "not *2 permanent",
     "not for good",
     "at the minute",
@@ -100,6 +102,10 @@ export const provisional = {
     "not glued",
   ],
   "waits for something": [
+    "until/till *5 shows/show up",
+    "until/till *5 gets/get/lands/land here",
+    "is/are coming in the mail/post",
+    "is/are on the/its/their way",
     "until/till *6 is/are *1 dry/done/painted/finished/cured/set/ready/here/in/back/right/sorted",
     "until/till i *3 make/made/cut/turn/buy/order/do/sort",
     "until/till they/it turn/turns up",
@@ -148,6 +154,10 @@ export const provisional = {
     "have no *3 in the place",
   ],
   "to come back to": [
+    "{righted} it/that/them *1 over",
+    "not doing *3 this/today/now/yet/tonight",
+    "another/a go at it",
+    "will want/need a",
     "i will {righted} *6 when/once/after/later/properly/next/tomorrow",
     "have not got round/around to",
     "a job for",
@@ -265,6 +275,7 @@ export const provisional = {
 
 /** Words that count only together with others of the list: they are said of other things too. */
 export const weakProvisional = new Set([
+  "{righted} it/that/them *1 over",
   "at the minute",
   "goes/go on/in at the end",
   "not *3 wired/connected/fitted/painted/timed/set/adjusted",

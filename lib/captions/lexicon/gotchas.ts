@@ -4,6 +4,10 @@
  */
 export const strongLessons = {
   "somebody was caught by it": [
+    "drive you nuts/mad/crazy/bonkers/potty",
+    "never find/see/guess/spot it/them/that",
+    "i {worked} *6 and it/they/the *1 {wentwrong}",
+    "i {worked} *6 and *1 it/they {wentwrong}",
     "caught me",
     "learn from my mistake",
     "my mistake",
@@ -212,6 +216,10 @@ export const strongLessons = {
     "if you swap them",
   ],
   "nothing shows the right way": [
+    "one *6 you can not see",
+    "you can not see it",
+    "hidden",
+    "behind the label/badge/paint/plate",
     "do/does not mention",
     "did not mention",
     "nobody/no one mentions",
@@ -260,6 +268,8 @@ export const strongLessons = {
     "unscrews the wrong way",
   ],
   "what is written is wrong": [
+    "{document} says/shows/tells to? {plain} *6 do not",
+    "{document} says/shows/gives/has {number} *10 if you do {number}",
     "gets/get this/it/that wrong",
     "do not trust the",
     "ignore the *2 scale/dial/line/lines/gauge/plate",
@@ -441,6 +451,13 @@ export const documents = new Set(
 /** What a hand before did to a machine. */
 export const bodgedWords = new Set(
   "forced bodged glued drilled welded soldered put fitted used cut filed shoved swapped moved bent wired hammered replaced stuck jammed left reversed".split(
+    " ",
+  ),
+);
+
+/** What a thing did that was done wrong. */
+export const wentWrong = new Set(
+  "burned burnt broke snapped cracked jammed stuck fell dropped came stripped split bent locked leaked seized slipped sheared melted blew tore".split(
     " ",
   ),
 );

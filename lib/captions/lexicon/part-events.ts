@@ -53,6 +53,10 @@ export const partEvents = {
     "cast out of",
   ],
   replace: [
+    "i am putting in/on",
+    "a *2 one instead",
+    "i have {worked} a *1 one",
+    "had one/some {done}",
     "fitted/fit new",
     "been changed/renewed/upgraded",
     "is been changed/replaced/swapped",
@@ -143,6 +147,8 @@ export const partEvents = {
     "upgraded",
   ],
   repair: [
+    "glue/epoxy/solder/weld/braze and",
+    "been {repaired}",
     "i/we had the *2 {done}",
     "i/we have had the *2 {done}",
     "ran a wire/drill/tap/reamer/file through",
@@ -329,6 +335,8 @@ export const partEvents = {
     "i will take it",
   ],
   clean: [
+    "shot/squirt/spray of *1 cleaner",
+    "worked it back and forth",
     "gave/given *4 a good? scrub/clean/wash/soak/polish/rub/bath/dip",
     "so i went over it/them with",
     "been *2 {cleaned}",
@@ -534,7 +542,7 @@ export const wholeSentences: Readonly<Record<string, PartAction>> = {
 
 /** Verbs in -ed that a speaker says of himself and that are no work on a part. */
 export const notWork = new Set(
-  "drifted levered prised hammered tapped wiggled eased worked rolled scratched rounded needed wanted tried noticed asked called used started counted measured checked looked thought heard reckoned loved moved turned removed undid dropped showed filmed promised figured guessed hated liked ordered bought needed missed wished wondered worried hoped expected planned decided learned learnt realised realized remembered mentioned said told explained finished stopped watched passed picked pulled opened shut closed loosened slackened tightened torqued tested timed weighed lifted carried borrowed owned forgot posted wired placed slipped chased treadled treadled leaned leant snapped cracked ruined wrecked bumped knocked rattled nipped screwed marked labelled labeled bagged stored stored parked happened read read".split(
+  "need feed shed seed bleed speed exceed proceed indeed peaked cranked rocked twisted drifted levered prised hammered tapped wiggled eased worked rolled scratched rounded needed wanted tried noticed asked called used started counted measured checked looked thought heard reckoned loved moved turned removed undid dropped showed filmed promised figured guessed hated liked ordered bought needed missed wished wondered worried hoped expected planned decided learned learnt realised realized remembered mentioned said told explained finished stopped watched passed picked pulled opened shut closed loosened slackened tightened torqued tested timed weighed lifted carried borrowed owned forgot posted wired placed slipped chased treadled treadled leaned leant snapped cracked ruined wrecked bumped knocked rattled nipped screwed marked labelled labeled bagged stored stored parked happened read read".split(
     " ",
   ),
 );

@@ -23,7 +23,7 @@ export const fillingWords = new Set(
 
 /** Money: "forty pounds". */
 export const priceWords = new Set(
-  "cost costs gave paid pay price quid worth owes owe bought sold buy sell selling spend spent cheap expensive bargain auction ebay pence bill bargained charged charge postage deposit shop charity boot jumble market stall fair sale".split(
+  "cost costs new ordered replacement gave paid pay price quid worth owes owe bought sold buy sell selling spend spent cheap expensive bargain auction ebay pence bill bargained charged charge postage deposit shop charity boot jumble market stall fair sale".split(
     " ",
   ),
 );

@@ -2,6 +2,9 @@
 export const conditions = [
   "if you/it/they/that/one {act}",
   "if you do not {act}",
+  "if you do {number}",
+  "if you do it/that/them",
+  "if the/your/a *3 burns/breaks/fails/slips/comes/falls/drops/sticks/jams/wears/leaks/moves/turns/binds",
   "if you do *4 first/last",
   "if the/your/a *3 is/are/goes/gets/sits/lets/runs",
   "without it/the/that/them",

@@ -8,7 +8,7 @@ import {
   sizeWords,
 } from "../../lexicon/frames.ts";
 import { notAfterHalf } from "../../lexicon/not-measures.ts";
-import type { Amount, Memory } from "../amount.ts";
+import { type Amount, amountsAt, type Memory } from "../amount.ts";
 import { type Context, hasWord, sentenceAt } from "../context.ts";
 import { isPartWord } from "../nouns.ts";
 import { mayBeginNumber, numberAt } from "../number.ts";
@@ -16,7 +16,7 @@ import { isLimitBehind } from "../qualifier.ts";
 import { dimensionOf } from "../si.ts";
 import type { Token } from "../stream.ts";
 import { unitAt } from "../unit.ts";
-import { isCounting } from "./not-measure.ts";
+import { isCounting, ofWhat } from "./not-measure.ts";
 
 /** An amount that got its unit, and why, in plain words. */
 export interface Carried {
@@ -37,10 +37,35 @@ export function giveUnit(
   return (
     byCustom(context, memory, amount) ??
     byTrade(context, memory, amount) ??
+    fromBehind(context, memory, amount) ??
     fromBefore(context, recent, amount) ??
     amongMillimetres(context, memory, amount)
   );
 }
+
+/** "50 and 30 mics", "88, 90, okay, 92 volts": figures in a row have the unit of the last. */
+function fromBehind(context: Context, memory: Memory, amount: Amount): Carried | null {
+  const { tokens } = context;
+  const limit = sentenceAt(context, amount.from).to;
+  if (isCounting(context, amount) !== null || isOne(context, amount) || amount.lone) return null;
+  let place = amount.to;
+  for (let figures = 0; figures < 3; figures++) {
+    const start = place;
+    while (place < limit && place - start < 2 && rowWords.has(tokens[place]?.word ?? "")) place++;
+    if (place === start && tokens[place - 1]?.stop !== ",") return null;
+    const [next] = amountsAt(memory, place, limit);
+    if (!next || next.designation !== undefined) return null;
+    if (next.unit !== null)
+      return maySpread(next) && isLikeIn(amount, next) ? rowUnit(amount, next.unit) : null;
+    place = next.to;
+  }
+  return null;
+}
+
+const rowWords = new Set("and or okay maybe then now a".split(" "));
+const isLikeIn = (one: Amount, other: Amount) =>
+  one.value > 0 && one.value < 3.2 * other.value && other.value < 3.2 * one.value;
+const rowUnit = (amount: Amount, unit: string) => given(amount, unit, "figures in a row have one unit");
 
 /** "The card's point three", where lengths are in millimetres. */
 function amongMillimetres(context: Context, memory: Memory, amount: Amount): Carried | null {
@@ -54,14 +79,24 @@ function amongMillimetres(context: Context, memory: Memory, amount: Amount): Car
 function byTrade(context: Context, memory: Memory, amount: Amount): Carried | null {
   const { tokens } = context;
   const { from, to, form, over, value } = amount;
-  if (memory.electrical && form === "decimal" && value < 1 && hasWord(tokens, from - 12, to + 8, capacitors))
+  if (memory.electrical && form === "decimal" && value < 1 && hasWord(tokens, from - 24, to + 8, capacitors))
     return given(amount, "uF", "a capacitor of less than one is in microfarads");
+  if (
+    tokens[from - 1]?.word === "at" &&
+    memory.last?.to === from - 1 &&
+    memory.last.dimension === "capacitance"
+  )
+    return given(amount, "V", "a capacitor is rated at so many volts");
+  if (memory.electrical && tokens[from - 1]?.word === "is" && tokens[from - 2]?.word === "if")
+    return given(amount, "kHz", "an intermediate frequency is in kilohertz");
   if (form === "fraction" && over === 100 && memory.lastLength === "mm")
     return given(amount, "mm", "hundredths are of a millimetre where millimetres were said before");
   const warm = hotter(context, amount);
   if (warm) return warm;
   const before = unitBefore(context, amount);
   if (before) return given(amount, before, "the unit is said before the number");
+  if (inProduct(tokens, amount) && memory.lastLength !== null && value <= (mostOf[memory.lastLength] ?? 0))
+    return given(amount, memory.lastLength, "so much by so much, in the unit of the last length");
   const goesOn =
     (memory.lastLength === "mm" || memory.lastLength === "[in_i]") &&
     value <= (mostOf[memory.lastLength] ?? 0);
@@ -78,6 +113,13 @@ function byTrade(context: Context, memory: Memory, amount: Amount): Carried | nu
       "a size without a unit is in the unit of the last length",
     );
   return null;
+}
+
+/** "62 by 38". */
+function inProduct(tokens: readonly Token[], { from, to }: Amount): boolean {
+  const by = (place: number) =>
+    ["by", "x", "×"].includes(tokens[place]?.word ?? "") && tokens[place - 1]?.stop === "";
+  return (by(to) && mayBeginNumber(tokens[to + 1])) || (by(from - 1) && mayBeginNumber(tokens[from - 2]));
 }
 
 /** "Preheat it to two fifty": degrees are meant. */
@@ -119,7 +161,7 @@ function byCustom(context: Context, memory: Memory, amount: Amount): Carried | n
   const { to, form, over, typed, value } = amount;
   const behind = tokens[to - 1]?.stop === "" ? (tokens[to]?.word ?? "") : "";
   if (
-    behind === "of" ||
+    (behind === "of" && ofWhat(tokens, to) !== null) ||
     ((amount.lone || (over !== undefined && over <= 4 && value < 0.8)) && notAfterHalf.has(behind))
   )
     return null;
@@ -137,7 +179,7 @@ function byCustom(context: Context, memory: Memory, amount: Amount): Carried | n
   const places = form === "decimal" ? typed.length - typed.indexOf(".") - 1 : 0;
   if (byInches(tokens, amount)) return inch(amount, "its other side is a fraction of an inch");
   if (places < 3 || value <= 0 || value >= 24) return null;
-  if (metric && value > 1 && memory.last?.unit === "mm" && near(value, memory.last.value)) return null;
+  if (metric && memory.last?.unit === "mm" && near(value, memory.last.value)) return null;
   return inch(amount, "thousandths written out are inches");
 }
 
@@ -234,6 +276,11 @@ function fromBefore(context: Context, recent: readonly Amount[], amount: Amount)
   if (!best) return isSpeed ? speedOf(amount) : null;
   const { paired } = amount;
   const long = paired !== undefined && best.value === paired.value;
+  if (best.hundredths) {
+    const value = amount.value / 100;
+    const read: Amount = { ...amount, value, typed: value.toFixed(2), form: "decimal" };
+    return given(read, best.unit, "hundredths go on from what was said before");
+  }
   const read: Amount = {
     ...amount,
     ...(long ? { value: paired.value, typed: `${paired.value}`, to: paired.to } : {}),
@@ -272,6 +319,8 @@ function standsForAValue(
 
 interface Candidate {
   unit: string;
+  /** The last value was said in hundredths: "two hundredths … it was five". */
+  hundredths: boolean;
   cost: number;
   value: number;
 }
@@ -292,11 +341,12 @@ function likeliest(
     if (words > reach || one.unit === null || one.value <= 0) continue;
     for (const value of numbers) {
       const thou = isThouBeside(one, amount);
+      const hundredths = one.over === 100 && one.form === "fraction" && amount.form === "whole";
       const spread = one.dimension === "resistance" ? 0.5 : 1;
-      const unlike = thou ? 1 : spread * unlikeness(one, value, amount.high);
+      const unlike = thou ? 1 : spread * unlikeness(one, hundredths ? value / 100 : value, amount.high);
       const cost = costOf(context, one, amount, { words, hint, unlike }) + passed.size * perOther;
       if (cost <= mostUnlike && (best === null || cost < best.cost))
-        best = { unit: thou ? "[mil_i]" : one.unit, cost, value };
+        best = { unit: thou ? "[mil_i]" : one.unit, hundredths, cost, value };
     }
     passed.add(one.unit);
   }
@@ -362,6 +412,8 @@ function framed(context: Context, amount: Amount): boolean {
   if (at < sentence.from)
     return amount.form !== "whole" || amount.high !== undefined || onlyFigure(context, amount);
   if (leadingWords.has(tokens[at]?.word ?? "")) return true;
+  if (tokens[at]?.word === "in" && puttingIn.has(tokens[at - 1]?.word ?? "")) return true;
+  if (amount.form === "decimal" && isPartWord(tokens[amount.to]?.word ?? "")) return true;
   if (tokens[at]?.word === "for" && callingFor.has(tokens[at - 1]?.word ?? "")) return true;
   const listed =
     tokens[at]?.stop === "," && amount.form !== "whole" && recentIn(context, amount, sentence.from);
@@ -394,6 +446,7 @@ function isOther(context: Context, amount: Amount, at: number, start: number): b
 }
 
 const takesBack = new Set("no sorry wait".split(" "));
+const puttingIn = new Set("put putting fit fitted stuck soldered".split(" "));
 const callingFor = new Set("calls call set good rated asks asking made".split(" "));
 const placing = new Set("on at in for".split(" "));
 const others = new Set("other that this bottom top back front end one".split(" "));
@@ -416,7 +469,8 @@ function endsWell({ tokens, parts }: Context, amount: Amount): boolean {
   const to = amount.paired?.to ?? amount.to;
   const last = tokens[to - 1];
   const next = tokens[to];
-  if (last?.stop !== "" || !next) return true;
+  // Nobody counts in decimals: "a one point two bush".
+  if (last?.stop !== "" || !next || amount.form === "decimal") return true;
   if (parts.sentenceOf[to] !== parts.sentenceOf[to - 1]) return true;
   return followingWords.has(next.word) || sizeBehind(tokens, to) || next.word === "say";
 }

@@ -103,6 +103,7 @@ function byUnit(context: Context, amount: Amount): string | null {
   if (dimension === "time")
     return amount.per || unit === "ms" || unit === "us" ? null : notProcess(context, amount);
   if (unit === "%" && (value === 100 || !isShare(context, amount))) return "a figure of speech";
+  if (unit === "{tooth}" && value < 6) return "a count";
   if (unit === "[mi_i]" || unit === "km")
     return hasWord(tokens, from - 6, to + 4, travelWords) ? null : "a distance told of";
   if (unit === "1" && hasWord(tokens, from - 6, to + 6, betWords)) return "a bet";
@@ -139,8 +140,12 @@ function notProcess(context: Context, { from, to, unit }: Amount): string | null
   const process =
     hasWord(tokens, start, end, processWords) || within(context, from) || goesWith(context, from);
   if (!process) return "a time told of";
+  if (unit === "d" && hasWord(tokens, start, end, going)) return null;
   return (unit === "wk" || unit === "d") && !hasWord(tokens, start, end, soaking) ? "a time told of" : null;
 }
+
+/** "Eight days it goes." */
+const going = new Set("go goes runs lasts wind winding".split(" "));
 
 const soaking = new Set(
   "electrolysis tank soak soaked soaking leave left dry cure cured paraffin vinegar derust oil stood sit sat bath hold held charge".split(
@@ -212,7 +217,7 @@ export function isCounting({ tokens }: Context, { from, to }: Amount): string | 
 }
 
 /** "twelve of backlash" is a measurement, "twelve of you" is not. */
-function ofWhat(tokens: readonly Token[], of: number): string | null {
+export function ofWhat(tokens: readonly Token[], of: number): string | null {
   const [a, b] = [tokens[of + 1]?.word ?? "", tokens[of + 2]?.word ?? ""];
   return looseness.has(a) || (looseness.has(b) && (a === "end" || a === "side" || a === "run"))
     ? null
