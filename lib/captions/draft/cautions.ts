@@ -63,7 +63,7 @@ function cautionsIn(context: Context): Draft[] {
   const triggers = context.parts.sentences
     .flatMap((sentence) => triggersIn(context, sentence.from, sentence.to))
     .filter((one) => denied[one.from] === 0 && !isJoke(context, one.from, one.to));
-  const grown = triggers.flatMap((one) => grow(context, one));
+  const grown = triggers.flatMap((one, i) => grow(context, one, orderBehind(triggers, i)));
   return joined(context, grown)
     .filter((one) => !one.echo || hasOrder(context, one))
     .map((one) => cautionOf(context, one));
@@ -359,10 +359,19 @@ interface Grown extends Trigger {
 
 const reach = 30;
 
+/** Where the next order begins: what follows it is no consequence of this one. */
+function orderBehind(triggers: readonly Trigger[], i: number): number {
+  const { to } = triggers[i] as Trigger;
+  const next = triggers
+    .slice(i + 1)
+    .find((one) => one.from >= to && !one.weak && one.reason.startsWith("an order"));
+  return next?.from ?? Number.POSITIVE_INFINITY;
+}
+
 /** Gives a trigger the words that belong to it: its clause, and the consequence where one is said. */
-function grow(context: Context, one: Trigger): Grown[] {
+function grow(context: Context, one: Trigger, before: number): Grown[] {
   const { tokens } = context;
-  const found = consequenceOf(context, one);
+  const found = consequenceOf(context, one, before);
   if (one.weak && !found) return [];
   const clause = clauseAt(context, one.to - 1);
   const end = Math.max(
@@ -375,12 +384,13 @@ function grow(context: Context, one: Trigger): Grown[] {
 }
 
 /** What is said to happen otherwise, in the sentence or the next; null where nothing is. */
-function consequenceOf(context: Context, one: Trigger): { from: number; to: number } | null {
+function consequenceOf(context: Context, one: Trigger, before: number): { from: number; to: number } | null {
   const { tokens } = context;
   const sentence = sentenceAt(context, one.from);
   const second = nextSentence(context, one.from);
   const next = second.to - second.from < 6 ? nextSentence(context, second.from) : second;
-  const limit = Math.min(tokens.length, Math.max(one.to, Math.min(next.to, one.from + reach + 12)));
+  const end = Math.min(next.to, one.from + reach + 12, before);
+  const limit = Math.min(tokens.length, Math.max(one.to, end));
   const found = consequenceBook.first(tokens, one.to, limit);
   const near = found && found.from - one.to <= reach ? found : null;
   if (!one.weak) return near;

@@ -1,5 +1,5 @@
 import { bodyWords, damageWords, digitWords, guardWords, spoiltWords } from "../lexicon/cautions.ts";
-import { heldWords, makeshift, rightedVerbs } from "../lexicon/deferred.ts";
+import { heldWords, makeshift, rightedVerbs, seasonWords } from "../lexicon/deferred.ts";
 import { bodgedWords, documents, wentWrong } from "../lexicon/gotchas.ts";
 import {
   cleanWords,
@@ -49,6 +49,7 @@ export const wordSets: WordSets = {
     return doneWords.has(word) || (word.length > 4 && word.endsWith("ed") && !notWork.has(word));
   },
   held: (tokens, place) => heldWords.has(tokens[place]?.word ?? ""),
+  season: (tokens, place) => seasonWords.has(tokens[place]?.word ?? ""),
   righted: (tokens, place) => rightedVerbs.has(tokens[place]?.word ?? ""),
   doing: (tokens, place) => {
     const word = tokens[place]?.word ?? "";

@@ -1,6 +1,10 @@
 /** What shows that something was left provisional, and what it waits for. */
 export const provisional = {
   "left for now": [
+    "stand in",
+    "standin",
+    "just now",
+    "sat/resting/standing/sitting on *3 {makeshift}",
     "for right now",
     "is a hack/bodge/kludge/lash",
     "not *2 permanent",
@@ -45,6 +49,8 @@ export const provisional = {
     "meantime",
   ],
   "not done up": [
+    "with my fingers",
+    "{held} *3 with *2 {makeshift}",
     "just/only {held}",
     "left *4 loose/slack/undone/unpainted/bare/dry",
     "left those/it/that/them/these off/out/open",
@@ -102,6 +108,13 @@ export const provisional = {
     "not glued",
   ],
   "waits for something": [
+    "until/till we *3 get/find/have/know/make/do",
+    "is/are away *1 being",
+    "is/are away at",
+    "at the platers/painters/machinists/foundry/polishers/grinders",
+    "did not have the right *4 so",
+    "could/can not find/get/buy *3 right *3 so",
+    "one/ones/set/pair *2 on the way",
     "until/till *5 shows/show up",
     "until/till *5 gets/get/lands/land here",
     "is/are coming in the mail/post",
@@ -154,8 +167,31 @@ export const provisional = {
     "have no *3 in the place",
   ],
   "to come back to": [
+    "i will {righted} *5 at the end/last",
+    "i/we will come back and",
+    "have yet to",
+    "still looking",
+    "still *2 leaks/rattles/sticks/slips/drips",
+    "deal with that/it/those",
+    "another time",
+    "need/needs/want/wants *4 again after/once/when",
+    "last thing to do",
+    "left to do",
+    "i have *1 guessed",
+    "needs/need {doing}",
+    "when/once i find/get/have *6 i will",
+    "when/once i *6 i will {righted}",
+    "do not have time",
+    "have not had time",
+    "a tomorrow/weekend/winter/later/rainy *1 thing/job/problem/task",
+    "i will *6 {season}",
+    "will {righted} it/that/them/those *3 {season}",
+    "i ought to *4 i have not",
+    "i ought to *4 but",
+    "i ought to {righted}",
+    "one day",
     "{righted} it/that/them *1 over",
-    "not doing *3 this/today/now/yet/tonight",
+    "not doing it/that/them/those/any *2 this/today/now/yet/tonight",
     "another/a go at it",
     "will want/need a",
     "i will {righted} *6 when/once/after/later/properly/next/tomorrow",
@@ -275,6 +311,13 @@ export const provisional = {
 
 /** Words that count only together with others of the list: they are said of other things too. */
 export const weakProvisional = new Set([
+  "i have *1 guessed",
+  "needs/need {doing}",
+  "another time",
+  "deal with that/it/those",
+  "still looking",
+  "just now",
+  "one day",
   "{righted} it/that/them *1 over",
   "at the minute",
   "goes/go on/in at the end",
@@ -291,7 +334,6 @@ export const weakProvisional = new Set([
   "later on",
   "go back and",
   "it gets a",
-  "on order",
   "not final",
   "zip tie",
   "cable tie",
@@ -325,21 +367,28 @@ export const weakProvisional = new Set([
 
 /** What nothing is made of for good. */
 export const makeshift = new Set(
-  "string tape cardboard bungee gaffer twine bootlace shoelace matchstick matchsticks paperclip plasticine blutack clingfilm elastic baler coathanger".split(
+  "hardboard plywood wood offcut offcuts string tape cardboard bungee gaffer twine bootlace shoelace matchstick matchsticks paperclip plasticine blutack clingfilm elastic baler coathanger".split(
     " ",
   ),
 );
 
 /** How a thing is held that is not done up. */
 export const heldWords = new Set(
-  "clamped taped tied wired pinned wedged propped tacked nipped snugged pinched clipped balanced stuck held".split(
+  "twisted clamped taped tied wired pinned wedged propped tacked nipped snugged pinched clipped balanced stuck held".split(
     " ",
   ),
 );
 
 /** What is done later to put a thing right. */
 export const rightedVerbs = new Set(
-  "change swap replace redo fix sort paint make fit do set adjust nip tighten torque true time shim pin peen glue solder wire drill order".split(
+  "switch change swap replace redo fix sort paint make fit do set adjust nip tighten torque true time shim pin peen glue solder wire drill order".split(
+    " ",
+  ),
+);
+
+/** When it is to be done. */
+export const seasonWords = new Set(
+  "christmas easter winter spring summer autumn weekend tomorrow monday tuesday wednesday thursday friday saturday sunday january february march april may june july august september october november december next".split(
     " ",
   ),
 );

@@ -12,7 +12,7 @@ export const leadingWords = new Set(
 
 /** Words that may stand between them and the number. */
 export const fillers = new Set(
-  "it them those about around roughly more barely hardly scarcely nearly almost maybe perhaps probably like just only still even er uh um erm well exactly bang dead really the right a".split(
+  "it them those that about around roughly more barely hardly scarcely nearly almost maybe perhaps probably like just only still even er uh um erm well exactly bang dead really the right a".split(
     " ",
   ),
 );

@@ -4,6 +4,17 @@
  */
 export const strongLessons = {
   "somebody was caught by it": [
+    "could not get it/them to *6 because/was",
+    "would not *6 and it was",
+    "wasted a/an/my/half/all/two/three *2 on/looking/chasing",
+    "i have wasted",
+    "i got/had them/it/mine *1 swapped/mixed/crossed/reversed",
+    "where *2 mess/messes/messed up",
+    "where *2 go/goes/went wrong",
+    "where *2 come/comes/came unstuck/adrift",
+    "{plain} *5 orders/buys/fits/uses the wrong",
+    "i ordered/bought/fitted/undid/used/pulled/cut the wrong",
+    "before i thought",
     "drive you nuts/mad/crazy/bonkers/potty",
     "never find/see/guess/spot it/them/that",
     "i {worked} *6 and it/they/the *1 {wentwrong}",
@@ -126,6 +137,17 @@ export const strongLessons = {
     "scratching my head",
   ],
   "it looks like something else": [
+    "is/are handed",
+    "there are/is two versions/types/kinds/sorts/sizes/lengths of",
+    "they are all different",
+    "is/are not *1 original",
+    "one tooth out",
+    "a tooth out",
+    "not stuck it is",
+    "is/are *2 different and",
+    "will *2 go in either end/side/way",
+    "you can not *1 tell by",
+    "can not *1 tell *3 by looking",
     "same *2 different",
     "not *1 evenly spaced",
     "not *1 symmetrical",
@@ -179,6 +201,9 @@ export const strongLessons = {
     "one is shorter",
   ],
   "it goes in more than one way": [
+    "can fit/put/get *3 the wrong way",
+    "only *1 drives/comes/goes/pulls/unscrews *2 one way",
+    "easy to *5 wrong/crossed/backwards/swapped/upside/mixed",
     "only goes/fits *4 one way/position/place/orientation",
     "either way up",
     "goes/go in both ways",
@@ -216,6 +241,8 @@ export const strongLessons = {
     "if you swap them",
   ],
   "nothing shows the right way": [
+    "under the paint",
+    "you would not see",
     "one *6 you can not see",
     "you can not see it",
     "hidden",
@@ -245,6 +272,9 @@ export const strongLessons = {
     "not where you would",
   ],
   "the thread is left hand": [
+    "thread *2 runs/goes backwards",
+    "anticlockwise/counterclockwise to tighten",
+    "anti/counter clockwise to tighten",
     "left hand thread",
     "right hand thread *10 is not",
     "right hand *8 left hand",
@@ -268,6 +298,11 @@ export const strongLessons = {
     "unscrews the wrong way",
   ],
   "what is written is wrong": [
+    "{document} *1 is/are drawn/shown/printed *1 upside/backwards/wrong",
+    "like the *2 {document} shows/says",
+    "not like the {document}",
+    "says {number} but",
+    "gauge/scale/meter/dial reads high/low",
     "{document} says/shows/tells to? {plain} *6 do not",
     "{document} says/shows/gives/has {number} *10 if you do {number}",
     "gets/get this/it/that wrong",
@@ -300,6 +335,8 @@ export const strongLessons = {
     "marked wrong",
   ],
   "the order matters": [
+    "no room/way/access *4 afterwards/after",
+    "before you *8 no room",
     "first because you can not",
     "first because once",
     "first otherwise",
@@ -357,6 +394,9 @@ export const strongLessons = {
     "nothing on it to tell you",
   ],
   "somebody bodged it before": [
+    "bodged/botched/butchered it/this/that/them",
+    "some genius/idiot/clown/butcher/hero/joker/muppet/fool/bright",
+    "the *1 before me have/has/had {bodged}",
     "somebody/someone have/has/had/is *1 {bodged}",
     "somebody/someone forced/bodged",
     "somebody/someone had? jumped/bridged/bypassed/shorted/wired/swapped",
@@ -443,14 +483,14 @@ export const weakLessons = {
 
 /** What can be wrong: a book, a label, a kit. */
 export const documents = new Set(
-  "book manual diagram drawing schematic instructions packet kit label sheet leaflet catalogue catalog listing parts sticker handbook poster video chart marks markings".split(
+  "picture view photo photograph book manual diagram drawing schematic instructions packet kit label sheet leaflet catalogue catalog listing parts sticker handbook poster video chart marks markings".split(
     " ",
   ),
 );
 
 /** What a hand before did to a machine. */
 export const bodgedWords = new Set(
-  "forced bodged glued drilled welded soldered put fitted used cut filed shoved swapped moved bent wired hammered replaced stuck jammed left reversed".split(
+  "screwed forced bodged glued drilled welded soldered put fitted used cut filed shoved swapped moved bent wired hammered replaced stuck jammed left reversed".split(
     " ",
   ),
 );

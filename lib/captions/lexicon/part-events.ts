@@ -4,6 +4,10 @@
  */
 export const partEvents = {
   make: [
+    "made the *2 {part} from/out/of",
+    "is one i made",
+    "cut a *2 {part}",
+    "made two/three/four/five/six",
     "i/we/have/and {madeof} one/some/another/new/two/three/four",
     "so i {worked} one/another",
     "turned/made/cut/filed/cast a pair/couple/set of",
@@ -53,6 +57,12 @@ export const partEvents = {
     "cast out of",
   ],
   replace: [
+    "managed to find/get a/an/another *3 {part}",
+    "came off another",
+    "i have put *1 {part} on/in",
+    "that/this/which/it replaces the/a/an",
+    "i/we have? put in two/three/four/five/six/another",
+    "fitted/fit/used *2 ones",
     "i am putting in/on",
     "a *2 one instead",
     "i have {worked} a *1 one",
@@ -147,6 +157,8 @@ export const partEvents = {
     "upgraded",
   ],
   repair: [
+    "had it/that/them/those *1 {done}",
+    "bent it/that/them in/out/straight/round",
     "glue/epoxy/solder/weld/braze and",
     "been {repaired}",
     "i/we had the *2 {done}",
@@ -277,6 +289,9 @@ export const partEvents = {
     "closed *2 up",
   ],
   reuse: [
+    "leaving it/them/that/those on/in/there/as",
+    "been turned/flipped round/over",
+    "turned/flipped it/that/them round/over and/so",
     "is/has/have gone back in/on",
     "gone back in/on",
     "i/we have? kept",
@@ -335,6 +350,7 @@ export const partEvents = {
     "i will take it",
   ],
   clean: [
+    "had a *1 polish/clean/rub/brush/dip/going",
     "shot/squirt/spray of *1 cleaner",
     "worked it back and forth",
     "gave/given *4 a good? scrub/clean/wash/soak/polish/rub/bath/dip",
@@ -385,6 +401,8 @@ export const partEvents = {
     "had *4 in paraffin",
   ],
   fit: [
+    "fitted an *2 {part}",
+    "soldered/screwed/bolted/riveted a new *2 {part}",
     "press in a *3 {part}",
     "pressed in a *3 {part}",
     "pressed in",
@@ -425,7 +443,7 @@ export type PartAction = keyof typeof partEvents;
 
 /** What mends a part, as it is told afterwards. */
 export const repairWords = new Set(
-  "straightened welded brazed soldered resoldered rebushed bushed sleeved rebored bored honed skimmed reground lapped stoned dressed scraped filed rewound recovered relined repacked patched glued remetalled recut recast stitched refaced trued shimmed freed repinned burnished regulated replated rechromed chromed replaited painted tinned rerubbered re-leathered rebuilt mended repaired regreased reset refurbished".split(
+  "undercut straightened welded brazed soldered resoldered rebushed bushed sleeved rebored bored honed skimmed reground lapped stoned dressed scraped filed rewound recovered relined repacked patched glued remetalled recut recast stitched refaced trued shimmed freed repinned burnished regulated replated rechromed chromed replaited painted tinned rerubbered re-leathered rebuilt mended repaired regreased reset refurbished".split(
     " ",
   ),
 );

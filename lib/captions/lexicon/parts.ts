@@ -24,7 +24,7 @@ const water =
   "pump impeller prop propeller skeg cup gearcase anode leathers bucket spout delivery foot relief injector boiler burner jet cock tap faucet bib gauge float";
 const various =
   "crystal lens shutter mirror prism bellows reed bow stylus cartridge tonearm platter idler turntable headshell capstan reel portafilter burr burrs blade basket pressurestat toggle rocker keyboard carriage drawband mainshaft layshaft gearbox handwheel flange manifold stack spigot breech pan treadle pitman heddle needlebar faceplate throatplate slideplate bobbincase boss hinge latch hasp hopper auger chute vise jaw anvil arbor spindle toolpost compound crossslide steady mandrel backplate faceplate kickstand chainwheel chainring freewheel derailleur shifter headset hanger dropout tube frame";
-const common = "control part assembly unit mechanism linkage mount mounting pivot bit half";
+const common = "tag control part assembly unit mechanism linkage mount mounting pivot bit half";
 
 /** Words that are parts, in the singular. */
 export const partHeads = new Set(

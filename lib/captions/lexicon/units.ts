@@ -36,6 +36,7 @@ Cel | degrees c, degrees celsius, degrees centigrade, degree c, degree celsius, 
 g | gram, grams, gramme, grammes, G
 kg | kilo, kilos, kilogram, kilograms, kilogramme, kilogrammes, kg, kgs, KG
 [lton_av] | long ton, long tons
+t | tonne, tonnes, metric ton, metric tons
 [lbf_av] | pounds of force, pounds force, pounds of pull, pounds pull, pounds of tension, pounds of load, pounds of pressure on the spring, lbf
 N | newton, newtons
 mL | millilitre, millilitres, milliliter, milliliters, ml, mls, cc, ccs, c c, cubic centimetres, cubic centimeters

@@ -2,6 +2,8 @@
 export const conditions = [
   "if you/it/they/that/one {act}",
   "if you do not {act}",
+  "any more/tighter/harder/hotter/further/deeper/longer/faster *3 and",
+  "too much/tight/hot/far/fast/hard *2 and",
   "if you do {number}",
   "if you do it/that/them",
   "if the/your/a *3 burns/breaks/fails/slips/comes/falls/drops/sticks/jams/wears/leaks/moves/turns/binds",
@@ -13,6 +15,9 @@ export const conditions = [
 export const outcomes = [
   "it/you/they/that/which/we will",
   "it/you/they will not",
+  "you get no/nothing",
+  "the/your *2 {damage}",
+  "it/they/that *1 {damage}",
   "you are in/back/looking/stuck/out/into",
   "you have got {number}",
   "you have got a/no/to/the",

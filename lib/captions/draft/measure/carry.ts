@@ -270,7 +270,7 @@ function fromBefore(context: Context, recent: readonly Amount[], amount: Amount)
   const hint = hintOf(context, amount);
   if (!standsForAValue(context, recent, amount, hint)) return null;
   const found = likeliest(context, recent, amount, hint);
-  const isSpeed = hint === "rotational speed" && amount.value >= 5;
+  const isSpeed = hint === "rotational speed" && (amount.paired?.value ?? amount.value) >= 50;
   if (isSpeed && found?.unit === "circ") return speedOf(amount);
   const best = found && found.value <= (mostOf[found.unit] ?? Number.POSITIVE_INFINITY) ? found : null;
   if (!best) return isSpeed ? speedOf(amount) : null;
@@ -411,9 +411,15 @@ function framed(context: Context, amount: Amount): boolean {
   }
   if (at < sentence.from)
     return amount.form !== "whole" || amount.high !== undefined || onlyFigure(context, amount);
-  if (leadingWords.has(tokens[at]?.word ?? "")) return true;
+  if (
+    amount.form === "whole" &&
+    at === amount.from - 1 &&
+    makings.has(tokens[at]?.word ?? "") &&
+    amount.value <= 12
+  )
+    return false;
+  if (amount.form === "decimal" || leadingWords.has(tokens[at]?.word ?? "")) return true;
   if (tokens[at]?.word === "in" && puttingIn.has(tokens[at - 1]?.word ?? "")) return true;
-  if (amount.form === "decimal" && isPartWord(tokens[amount.to]?.word ?? "")) return true;
   if (tokens[at]?.word === "for" && callingFor.has(tokens[at - 1]?.word ?? "")) return true;
   const listed =
     tokens[at]?.stop === "," && amount.form !== "whole" && recentIn(context, amount, sentence.from);
@@ -446,6 +452,8 @@ function isOther(context: Context, amount: Amount, at: number, start: number): b
 }
 
 const takesBack = new Set("no sorry wait".split(" "));
+/** "Two had split, so I've made two" are two. */
+const makings = new Set("made make cut turned".split(" "));
 const puttingIn = new Set("put putting fit fitted stuck soldered".split(" "));
 const callingFor = new Set("calls call set good rated asks asking made".split(" "));
 const placing = new Set("on at in for".split(" "));

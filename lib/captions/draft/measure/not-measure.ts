@@ -103,6 +103,9 @@ function byUnit(context: Context, amount: Amount): string | null {
   if (dimension === "time")
     return amount.per || unit === "ms" || unit === "us" ? null : notProcess(context, amount);
   if (unit === "%" && (value === 100 || !isShare(context, amount))) return "a figure of speech";
+  const load = dimension === "mass" || dimension === "force";
+  if (load && toolHeads.has(tokens[to]?.word ?? "") && tokens[to - 1]?.stop === "")
+    return "the size of a tool";
   if (unit === "{tooth}" && value < 6) return "a count";
   if (unit === "[mi_i]" || unit === "km")
     return hasWord(tokens, from - 6, to + 4, travelWords) ? null : "a distance told of";
@@ -136,7 +139,8 @@ function notProcess(context: Context, { from, to, unit }: Amount): string | null
   const sentence = sentenceAt(context, from);
   const start = Math.max(sentence.from, from - timeReach);
   const end = Math.min(sentence.to, to + timeReach);
-  if (hasWord(tokens, start, end, anecdoteWords)) return "a time told of";
+  const before = tokens[to]?.word === "before" && tokens[to + 1]?.word === "i";
+  if (before || hasWord(tokens, start, end, anecdoteWords)) return "a time told of";
   const process =
     hasWord(tokens, start, end, processWords) || within(context, from) || goesWith(context, from);
   if (!process) return "a time told of";
@@ -189,6 +193,7 @@ function warnedAgainst(context: Context, { from, to }: Amount): string | null {
 }
 
 const turning = new Set("motor runs running rpm speed turns spins".split(" "));
+const toolHeads = new Set("puller jack press hammer sledge crane hoist vice vise clamp mallet".split(" "));
 const persons = new Set(
   "who he she i brother sister dad mum mom wife husband son daughter grandad grandpa uncle neighbour neighbor".split(
     " ",
