@@ -109,6 +109,9 @@ function numberHere(memory: Memory, place: number, limit: number): Spoken | null
   const isRate = tokens[place - 1]?.stop === "" && unitAt(tokens, place - 1, place, true) !== null;
   if ((word === "a" || word === "an") && articleUnits.has(tokens[place + 1]?.word ?? "") && !isRate)
     return { ...spoken(1, place, place + 1), form: "whole" };
+  const half = tokens[place + 2]?.word === "and" && tokens[place + 3]?.word === "a";
+  if (word === "a" && half && weighed.has(tokens[place + 1]?.word ?? "") && !isRate)
+    return { ...spoken(1, place, place + 1), form: "whole" };
   if (halvedUnits.has(word ?? "") && tokens[place + 1]?.word === "and" && !countedAlready(memory, place)) {
     const part = numberAt(tokens, place + 2, limit);
     if (part?.form === "fraction") return { ...spoken(1, place, place) };
@@ -117,6 +120,7 @@ function numberHere(memory: Memory, place: number, limit: number): Spoken | null
 }
 
 /** "inch and a half", "quart and a half": one is meant. */
+const weighed = new Set("pound ounce foot gram kilo".split(" "));
 const halvedUnits = new Set("inch quart pint gallon turn thou hour".split(" "));
 
 function countedAlready({ tokens }: Memory, place: number): boolean {

@@ -431,7 +431,6 @@ function joined(context: Context, grown: Grown[]): Grown[] {
       last !== undefined &&
       context.parts.sentenceOf[one.from] === context.parts.sentenceOf[last.from] &&
       (context.parts.punctuated ? one.from - last.from < 40 : one.from - last.to < 3);
-    const again = last?.reason.startsWith("“") && last.reason === one.reason && one.from - last.to < 10;
     const complete = last?.because !== undefined && one.weak && one.reason.startsWith(orderReason);
     if (complete && one.from >= last.to) {
       result.push(one);
@@ -439,10 +438,7 @@ function joined(context: Context, grown: Grown[]): Grown[] {
     }
     if (
       last &&
-      (again ||
-        (near && (one.echo || one.hazard || last.hazard || one.weak)) ||
-        sameBreath ||
-        one.from < last.to)
+      ((near && (one.echo || one.hazard || last.hazard || one.weak)) || sameBreath || one.from < last.to)
     ) {
       last.to = Math.max(last.to, one.to);
       if (!one.hazard) delete last.hazard;

@@ -1,5 +1,5 @@
 import { dangerQuestions, denials, hearsay, jokeWords, refusals } from "../lexicon/cautions.ts";
-import { type Context, hasWord } from "./context.ts";
+import { type Context, hasWord, sentenceAt } from "./context.ts";
 import { nextSentence } from "./lessons.ts";
 import { PhraseBook } from "./phrase.ts";
 import { wordSets } from "./word-sets.ts";
@@ -57,11 +57,27 @@ function markQuestion(context: Context, denied: Uint8Array, from: number, end: n
 /** "People say you mustn't … Rubbish, it's fine." */
 function markHearsay(context: Context, denied: Uint8Array, from: number, to: number): void {
   const { tokens } = context;
-  const next = nextSentence(context, nextSentence(context, to).from);
+  let next = nextSentence(context, to);
+  for (let more = 0; more < 3; more++) next = nextSentence(context, next.from);
   const limit = Math.min(tokens.length, to + afterHearsay, Math.max(next.from, to + 1));
-  const denial = denies.first(tokens, to, limit);
+  const denial = denies.first(tokens, to, limit) ?? shortDenial(context, to, limit);
   if (denial) denied.fill(1, from, denial.to);
 }
+
+/** "Everyone says you can't. You can." */
+function shortDenial(context: Context, from: number, limit: number): { to: number } | null {
+  const { tokens, parts } = context;
+  for (let i = from + 1; i < limit - 1; i++) {
+    const { to } = sentenceAt(context, i);
+    const opens = parts.sentenceOf[i] !== parts.sentenceOf[i - 1];
+    const [who, does] = [tokens[i]?.word ?? "", tokens[i + 1]?.word ?? ""];
+    if (opens && to - i <= 3 && answerers.has(who) && answers.has(does)) return { to };
+  }
+  return null;
+}
+
+const answerers = new Set("you it they i we".split(" "));
+const answers = new Set("can do does is are will did".split(" "));
 
 /** Whether somebody is named who is only ever told things in jest: "don't tell the wife". */
 export function isJoke({ tokens }: Context, from: number, to: number): boolean {

@@ -1,3 +1,4 @@
+import { moneyBehind } from "../lexicon/not-measures.ts";
 import { countedInTime, spokenUnits, unitsByContext } from "../lexicon/units.ts";
 import type { Token } from "./stream.ts";
 
@@ -56,7 +57,7 @@ export function unitAt(
 
 /** "beats an hour", "drops a minute". */
 function countedAt(tokens: readonly Token[], place: number, limit: number): SaidUnit | null {
-  if (!countedInTime.has(tokens[place]?.word ?? "") || blocks(tokens[place])) return null;
+  if (!isCounted(tokens[place]?.word ?? "") || blocks(tokens[place])) return null;
   const [a, b] = [tokens[place + 1]?.word, tokens[place + 2]?.word];
   const spoken = tokens[place + 1]?.word !== "a" && isRateHere(tokens, place);
   if (spoken) return { name: "/min", settled: true, from: place, to: place + 1 };
@@ -64,6 +65,11 @@ function countedAt(tokens: readonly Token[], place: number, limit: number): Said
     b !== undefined && (a === "a" || a === "an" || a === "per" || a === "every") ? rates[b] : undefined;
   if (rate === undefined || place + 3 > limit) return null;
   return { name: rate, settled: true, from: place, to: place + 3 };
+}
+
+/** What can be counted in a minute: the usual things, and whatever stands in the plural and is no money. */
+function isCounted(word: string): boolean {
+  return countedInTime.has(word) || (/^[a-z]{3,}s$/.test(word) && !moneyBehind.has(word));
 }
 
 /** "at sixty a minute … about 250 stitches": the minute was said before. */

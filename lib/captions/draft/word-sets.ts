@@ -1,6 +1,6 @@
 import { bodyWords, damageWords, digitWords, guardWords, spoiltWords } from "../lexicon/cautions.ts";
 import { heldWords, makeshift, rightedVerbs, seasonWords } from "../lexicon/deferred.ts";
-import { bodgedWords, documents, wentWrong } from "../lexicon/gotchas.ts";
+import { bodgedWords, documents, misdeeds, wentWrong } from "../lexicon/gotchas.ts";
 import {
   cleanWords,
   doneWords,
@@ -55,6 +55,7 @@ export const wordSets: WordSets = {
     const word = tokens[place]?.word ?? "";
     return word.length > 4 && word.endsWith("ing");
   },
+  misdeed: (tokens, place) => misdeeds.has(tokens[place]?.word ?? ""),
   wentwrong: (tokens, place) => wentWrong.has(tokens[place]?.word ?? ""),
   bodged: (tokens, place) => bodgedWords.has(tokens[place]?.word ?? ""),
   madeof: (tokens, place) => madeWords.has(tokens[place]?.word ?? ""),

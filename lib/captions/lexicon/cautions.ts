@@ -25,6 +25,10 @@ export const jokeWords = new Set(
 
 /** Words that are a caution by themselves. */
 export const warnings = [
+  "pull the plug",
+  "hand grenade",
+  "takes/taking/took your *2 {body}",
+  "stand *3 to the/one side",
   "you want/need {guards}",
   "bend your knees",
   "heavier than it looks",
@@ -277,6 +281,7 @@ export const damageWords = new Set(
 
 /** Before a verb of damage: "it'll snap", "you could crack it", "and it goes to glue". */
 export const consequences = [
+  "and you have *1 {done}",
   "will *4 on/over/into/through/off your *1 {body}",
   "will break/lose/trap/crush/burn/cut your *1 {body}",
   "will *2 go up/bang/off",
@@ -445,7 +450,6 @@ export const denials = [
   "no you do not",
   "you do not have to",
   "no it is not",
-  "you can",
   "rubbish",
   "nope",
   "nonsense",

@@ -167,6 +167,10 @@ export const provisional = {
     "have no *3 in the place",
   ],
   "to come back to": [
+    "have not found",
+    "have got to {righted} it/that/them/those",
+    "sitting/sat in a bag/box/drawer/tin",
+    "is/are missing",
     "i will {righted} *5 at the end/last",
     "i/we will come back and",
     "have yet to",
@@ -311,6 +315,7 @@ export const provisional = {
 
 /** Words that count only together with others of the list: they are said of other things too. */
 export const weakProvisional = new Set([
+  "is/are missing",
   "i have *1 guessed",
   "needs/need {doing}",
   "another time",
@@ -381,7 +386,7 @@ export const heldWords = new Set(
 
 /** What is done later to put a thing right. */
 export const rightedVerbs = new Set(
-  "switch change swap replace redo fix sort paint make fit do set adjust nip tighten torque true time shim pin peen glue solder wire drill order".split(
+  "clean switch change swap replace redo fix sort paint make fit do set adjust nip tighten torque true time shim pin peen glue solder wire drill order".split(
     " ",
   ),
 );

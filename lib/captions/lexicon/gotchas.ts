@@ -4,6 +4,8 @@
  */
 export const strongLessons = {
   "somebody was caught by it": [
+    "everybody/everyone/people *1 {misdeed} the/it/them/that/those",
+    "i did not mark mine/it/them",
     "could not get it/them to *6 because/was",
     "would not *6 and it was",
     "wasted a/an/my/half/all/two/three *2 on/looking/chasing",
@@ -201,6 +203,8 @@ export const strongLessons = {
     "one is shorter",
   ],
   "it goes in more than one way": [
+    "{number} *1 different ways",
+    "{number} ways and only",
     "can fit/put/get *3 the wrong way",
     "only *1 drives/comes/goes/pulls/unscrews *2 one way",
     "easy to *5 wrong/crossed/backwards/swapped/upside/mixed",
@@ -241,6 +245,7 @@ export const strongLessons = {
     "if you swap them",
   ],
   "nothing shows the right way": [
+    "does not *1 show/list it/that/them/the",
     "under the paint",
     "you would not see",
     "one *6 you can not see",
@@ -298,6 +303,7 @@ export const strongLessons = {
     "unscrews the wrong way",
   ],
   "what is written is wrong": [
+    "do not go by the",
     "{document} *1 is/are drawn/shown/printed *1 upside/backwards/wrong",
     "like the *2 {document} shows/says",
     "not like the {document}",
@@ -483,7 +489,7 @@ export const weakLessons = {
 
 /** What can be wrong: a book, a label, a kit. */
 export const documents = new Set(
-  "picture view photo photograph book manual diagram drawing schematic instructions packet kit label sheet leaflet catalogue catalog listing parts sticker handbook poster video chart marks markings".split(
+  "breakdown picture view photo photograph book manual diagram drawing schematic instructions packet kit label sheet leaflet catalogue catalog listing parts sticker handbook poster video chart marks markings".split(
     " ",
   ),
 );
@@ -498,6 +504,13 @@ export const bodgedWords = new Set(
 /** What a thing did that was done wrong. */
 export const wentWrong = new Set(
   "burned burnt broke snapped cracked jammed stuck fell dropped came stripped split bent locked leaked seized slipped sheared melted blew tore".split(
+    " ",
+  ),
+);
+
+/** What people do with a part that they should not. */
+export const misdeeds = new Set(
+  "throw throws leave leaves skip skips lose loses drop drops pull pulls pry pries cut cuts hit hits bend bends break breaks force forces overtighten overtightens ignore ignores mix mixes swap swaps order orders".split(
     " ",
   ),
 );

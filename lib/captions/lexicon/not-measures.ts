@@ -42,6 +42,7 @@ export const notAfterHalf = new Set(
 
 /** Sayings in which a unit is no unit. */
 export const sayings = [
+  "count to ten/three/five/10/3/5",
   "miles away/off/from/better/out",
   "a mile away/off",
   "six foot under",

@@ -57,6 +57,8 @@ export const partEvents = {
     "cast out of",
   ],
   replace: [
+    "a full set",
+    "bought a new/full *2 {part}",
     "managed to find/get a/an/another *3 {part}",
     "came off another",
     "i have put *1 {part} on/in",

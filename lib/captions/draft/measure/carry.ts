@@ -174,6 +174,8 @@ function byCustom(context: Context, memory: Memory, amount: Amount): Carried | n
   const metric = memory.lastLength !== null && !inches.has(memory.lastLength);
   if (over !== undefined && over <= 4 && sized && !metric)
     return inch(amount, "a quarter or half that is the size of something is of an inch");
+  if (over !== undefined && over <= 4 && !metric && goesWithInches(context, memory, amount))
+    return inch(amount, "a part of an inch stands before it");
   if (over === 4 && value < 1 && !amount.lone && sized)
     return inch(amount, "quarters are inches in the trade");
   const places = form === "decimal" ? typed.length - typed.indexOf(".") - 1 : 0;
@@ -181,6 +183,13 @@ function byCustom(context: Context, memory: Memory, amount: Amount): Carried | n
   if (places < 3 || value <= 0 || value >= 24) return null;
   if (metric && memory.last?.unit === "mm" && near(value, memory.last.value)) return null;
   return inch(amount, "thousandths written out are inches");
+}
+
+/** "An eighth on the rest and a quarter on the guard." */
+function goesWithInches({ tokens, parts }: Context, { last }: Memory, { from, to }: Amount): boolean {
+  const near = last?.unit === "[in_i]" && last.form === "fraction" && from - last.to < 14;
+  const same = near && parts.sentenceOf[last.from] === parts.sentenceOf[from];
+  return same && tokens[from - 1]?.word === "and" && placing.has(tokens[to]?.word ?? "");
 }
 
 /** "26 by 1 and 3/8". */
@@ -243,14 +252,20 @@ function isSizeOf({ tokens }: Context, { to }: Amount): boolean {
   const next = tokens[to]?.word ?? "";
   return tokens[to - 1]?.stop === "" && (sizeNouns.has(next) || isPartWord(next));
 }
+/** "149 mics at 125 volts": what is measured next is the capacitance. */
+function isRating({ tokens }: Context, { from, dimension }: Amount): boolean {
+  return dimension === "voltage" && tokens[from - 1]?.word === "at";
+}
+
 const hints = new Map(
   hintWords.flatMap(([dimension, words]) => words.split(" ").map((word) => [word, dimension])),
 );
 
 /** What the words just before a number tell that it measures. */
-function hintOf({ tokens }: Context, amount: Amount): string | null {
+function hintOf({ tokens }: Context, amount: Amount, last: Amount | undefined): string | null {
   for (let i = amount.from - 1; i >= Math.max(0, amount.from - 9); i--) {
     if (tokens[i]?.stop === "." && amount.from - i > 3) break;
+    if (last && i >= last.from && i < last.to) continue;
     if (tokens[i]?.word === "turns" && i === amount.from - 1 && amount.value >= 40) return "rotational speed";
     const hint = hints.get(tokens[i]?.word ?? "");
     if (hint !== undefined) return hint;
@@ -267,7 +282,7 @@ export function maySpread(amount: Amount): boolean {
 function fromBefore(context: Context, recent: readonly Amount[], amount: Amount): Carried | null {
   if (isCounting(context, amount) !== null || isOne(context, amount) || amount.value <= 0 || amount.lone)
     return null;
-  const hint = hintOf(context, amount);
+  const hint = hintOf(context, amount, recent[0]);
   if (!standsForAValue(context, recent, amount, hint)) return null;
   const found = likeliest(context, recent, amount, hint);
   const isSpeed = hint === "rotational speed" && (amount.paired?.value ?? amount.value) >= 50;
@@ -368,7 +383,7 @@ function costOf(
     (otherKind ? unhinted : 0) -
     (near ? sameBreath : 0) +
     (one.unit === "circ" ? turnsSeldomGoOn : 0) +
-    (isSizeOf(context, one) ? sizesSeldomGoOn : 0)
+    (isSizeOf(context, one) || isRating(context, one) ? sizesSeldomGoOn : 0)
   );
 }
 
@@ -426,7 +441,7 @@ function framed(context: Context, amount: Amount): boolean {
   if (tokens[amount.to]?.word === "of") return true;
   if (takesBack.has(tokens[at]?.word ?? "") && recentIn(context, amount, Math.max(sentence.from, at - 4)))
     return true;
-  if (isOther(context, amount, at, sentence.from)) return true;
+  if (isOther(context, amount, at, sentence.from) || isEnough(tokens, amount.to)) return true;
   if (isLimitBehind(tokens, amount.to, sentence.to)) return true;
   if (listed || amount.high !== undefined) return true;
   return sizeBehind(tokens, amount.to) && amount.value > 0;
@@ -440,6 +455,17 @@ function asideEnding(tokens: readonly Token[], end: number): number {
     words.every((word, i) => tokens[end - words.length + i]?.word === word),
   );
   return Math.max(0, ...fits.map((words) => words.length));
+}
+
+/** "Thirty is about right." */
+function isEnough(tokens: readonly Token[], place: number): boolean {
+  if (tokens[place]?.word !== "is") return false;
+  return hasWord(
+    tokens,
+    place + 1,
+    place + 4,
+    new Set(["right", "plenty", "enough", "fine", "good", "ideal"]),
+  );
 }
 
 /** "eight thou on one and four on the other". */

@@ -139,6 +139,7 @@ function notProcess(context: Context, { from, to, unit }: Amount): string | null
   const sentence = sentenceAt(context, from);
   const start = Math.max(sentence.from, from - timeReach);
   const end = Math.min(sentence.to, to + timeReach);
+  if (unit === "s" && tokens[to]?.word === "to" && tokens[from - 1]?.word === "takes") return null;
   const before = tokens[to]?.word === "before" && tokens[to + 1]?.word === "i";
   if (before || hasWord(tokens, start, end, anecdoteWords)) return "a time told of";
   const process =
