@@ -4,8 +4,8 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { type Captions, draft, readCaptions, toPlainMarks, toWebVtt } from "#lib/captions/index.ts";
 
-/** 5,000 files in the ordinary run; LONG=1 reads 200,000. */
-const numRuns = process.env.LONG ? 200_000 : 5_000;
+/** A tenth in the ordinary run; LONG=1 reads them all. */
+const numRuns = process.env.LONG ? 200_000 : 20_000;
 
 const folders = ["shared", "recordings"].map((name) => path.join(import.meta.dirname, name));
 const files = folders.flatMap((folder) =>
@@ -61,24 +61,25 @@ const mutated = fc
     return Buffer.concat([Buffer.from(head), Buffer.from(bytes)]);
   });
 
-function holds({ cues, problems }: Captions): void {
-  for (const [i, cue] of cues.entries()) {
-    expect(Number.isFinite(cue.start) && cue.start >= 0 && cue.end >= cue.start).toBe(true);
-    expect(cue.start).toBeGreaterThanOrEqual(cues[i - 1]?.start ?? 0);
-    expect(cue.text).toBe(cue.words.map((word) => word.text).join(" "));
-    expect(cue.words.length).toBeGreaterThan(0);
+/** What is wrong with what was read: nothing, for any file. */
+function flawsOf({ cues, problems }: Captions): string[] {
+  const flaws: string[] = [];
+  let last = 0;
+  for (const { start, end, text, words } of cues) {
+    if (!(Number.isFinite(end) && start >= last && end >= start)) flaws.push(`times ${start} to ${end}`);
+    if (words.length === 0 || text !== words.map((word) => word.text).join(" "))
+      flaws.push(`words of “${text}”`);
+    last = start;
   }
   for (const one of problems) {
-    expect(one.line).toBeGreaterThan(0);
-    expect(one.found !== "" && one.expected !== "" && one.todo !== "").toBe(true);
+    if (!(one.line > 0 && one.found !== "" && one.expected !== "" && one.todo !== ""))
+      flaws.push(JSON.stringify(one));
   }
-}
-
-function drafts({ cues }: Captions): void {
   for (const mark of toPlainMarks(draft(cues))) {
-    expect(Number.isFinite(mark.t) && mark.t_end >= mark.t).toBe(true);
-    expect(JSON.parse(JSON.stringify(mark))).toEqual(mark);
+    const kept = JSON.stringify(mark);
+    if (!(Number.isFinite(mark.t) && mark.t_end >= mark.t) || kept.includes("null")) flaws.push(kept);
   }
+  return flaws;
 }
 
 describe("any file at all", () => {
@@ -92,8 +93,7 @@ describe("any file at all", () => {
         ),
         (bytes) => {
           const read = readCaptions(bytes);
-          holds(read);
-          drafts(read);
+          expect(flawsOf(read)).toEqual([]);
           expect(readCaptions(Buffer.from(toWebVtt(read.cues))).cues.length).toBe(read.cues.length);
         },
       ),

@@ -100,7 +100,7 @@ function measuresAt(memory: Memory, place: number, limit: number): Amount[] {
 /** A number; or one that is meant by an article or a word heard wrongly: "an inch", "inch and a half", "for thou". */
 function numberHere(memory: Memory, place: number, limit: number): Spoken | null {
   const { tokens } = memory;
-  const homophone = heardAs[tokens[place]?.word ?? ""];
+  const homophone = heardAs.get(tokens[place]?.word ?? "");
   if (homophone !== undefined && isThou(tokens[place + 1]?.word) && tokens[place]?.stop === "")
     return spoken(homophone, place, place + 1);
   const number = numberAt(tokens, place, limit);
@@ -127,7 +127,9 @@ function countedAlready({ tokens }: Memory, place: number): boolean {
   return mayBeginNumber(tokens[place - 1]) && tokens[place - 1]?.stop === "";
 }
 
-const heardAs: Record<string, number> = { for: 4, to: 2, too: 2, ate: 8, won: 1 };
+const heardAs: ReadonlyMap<string, number> = new Map(
+  Object.entries({ for: 4, to: 2, too: 2, ate: 8, won: 1 }),
+);
 const isThou = (word: string | undefined) => word === "thou" || word === "though" || word === "thousandths";
 const articleUnits = new Set(
   "inch thou thousandth millimetre millimeter mil mm centimetre centimeter pint quart gallon litre liter turn hour minute teaspoon tablespoon micron newton volt amp ohm degree".split(

@@ -28,17 +28,19 @@ export interface Spoken {
   year?: true;
 }
 
-const glyphs: Record<string, string> = {
-  "½": "1/2",
-  "¼": "1/4",
-  "¾": "3/4",
-  "⅓": "1/3",
-  "⅔": "2/3",
-  "⅛": "1/8",
-  "⅜": "3/8",
-  "⅝": "5/8",
-  "⅞": "7/8",
-};
+const glyphs: ReadonlyMap<string, string> = new Map(
+  Object.entries({
+    "½": "1/2",
+    "¼": "1/4",
+    "¾": "3/4",
+    "⅓": "1/3",
+    "⅔": "2/3",
+    "⅛": "1/8",
+    "⅜": "3/8",
+    "⅝": "5/8",
+    "⅞": "7/8",
+  }),
+);
 
 const beginnings = new Set([
   ...smallNumbers.keys(),
@@ -130,7 +132,7 @@ function isPronoun(tokens: readonly Token[], place: number): boolean {
 function fractionAt(tokens: readonly Token[], place: number, limit: number): Spoken | null {
   if (place >= limit) return null;
   const token = tokens[place] as Token;
-  const written = glyphs[token.word] ?? /^\d+\/\d+/.exec(token.word)?.[0];
+  const written = glyphs.get(token.word) ?? /^\d+\/\d+/.exec(token.word)?.[0];
   if (written !== undefined) return fromWritten(written, place, place + 1);
   const [n, at] = numeratorAt(tokens, place, limit);
   const part = n === null ? null : partAt(tokens, at, limit);
@@ -283,7 +285,7 @@ function mixedAt(tokens: readonly Token[], whole: Spoken, limit: number): Spoken
   const next = tokens[whole.to];
   if (!next || whole.to >= limit || last.stop !== "") return null;
   const joined = next.word === "and" && next.stop === "" ? whole.to + 1 : null;
-  const written = last.figure && next.figure && (next.word.includes("/") || glyphs[next.word] !== undefined);
+  const written = last.figure && next.figure && (next.word.includes("/") || glyphs.has(next.word));
   const part =
     joined !== null
       ? fractionAt(tokens, joined, limit)

@@ -110,15 +110,9 @@ export class PhraseBook<T> {
 
   /** The longest phrase at a place, or null. */
   at(tokens: readonly Token[], place: number, limit: number): Found<T> | null {
-    let best: Found<T> | null = null;
-    const known = this.byWord.get(tokens[place]?.word ?? "") ?? none;
-    for (const list of [known, this.others]) {
-      for (const { phrase: one, entry } of list as { phrase: Phrase; entry: T }[]) {
-        const to = matchAt(tokens, place, limit, one);
-        if (to > place && to > (best?.to ?? -1)) best = { from: place, to, entry };
-      }
-    }
-    return best;
+    const known = this.byWord.get(tokens[place]?.word ?? "");
+    const best = known ? longest(known, tokens, place, limit, null) : null;
+    return longest(this.others, tokens, place, limit, best);
   }
 
   /** Every phrase in a run of words, one behind another, the longest at each place. */
@@ -153,4 +147,17 @@ export class PhraseBook<T> {
   }
 }
 
-const none: readonly never[] = [];
+function longest<T>(
+  list: readonly { phrase: Phrase; entry: T }[],
+  tokens: readonly Token[],
+  place: number,
+  limit: number,
+  before: Found<T> | null,
+): Found<T> | null {
+  let best = before;
+  for (const one of list) {
+    const to = matchAt(tokens, place, limit, one.phrase);
+    if (to > place && to > (best?.to ?? -1)) best = { from: place, to, entry: one.entry };
+  }
+  return best;
+}

@@ -164,7 +164,7 @@ function stopIn(between: string): string {
 /** The words a word stands for. */
 function expand(raw: string): string[] {
   const word = raw.toLowerCase().replaceAll("’", "'");
-  if (/^[a-z]+$/.test(word) && contractions[word] === undefined) return [word];
+  if (/^[a-z]+$/.test(word) && !Object.hasOwn(contractions, word)) return [word];
   const whole = Object.hasOwn(contractions, word) ? contractions[word] : undefined;
   if (whole !== undefined) return whole.split(" ");
   const ending = /n't$|'(?:re|ve|ll|d|m|s)$/.exec(word)?.[0];

@@ -82,7 +82,7 @@ const choices: Record<string, Choice> = {
     if (lastLength === "mm") return "10*-1.mm";
     return lastLength === null ? null : "10*-4.[in_i]";
   },
-  each: (unit, { tokens }) => rates[tokens[unit.to - 1]?.word ?? ""] ?? null,
+  each: (unit, { tokens }) => rates.get(tokens[unit.to - 1]?.word ?? "") ?? null,
   though: (unit, { tokens, lastLength, english }) => {
     const behind = tokens[unit.to]?.word ?? "";
     const measured = new Set("of on in at thick end play under over clearance feeler".split(" "));
@@ -95,7 +95,7 @@ const choices: Record<string, Choice> = {
 function isVolume(unit: SaidUnit, { tokens, lastDimension, from }: UnitContext): boolean {
   const [behind, next, after] = [0, 1, 2].map((i) => tokens[unit.to + i]?.word ?? "");
   if (sizedWords.has(behind ?? "")) return false;
-  if (["a", "an", "per"].includes(behind ?? "") && Object.hasOwn(rates, next ?? "")) return true;
+  if (["a", "an", "per"].includes(behind ?? "") && rates.has(next ?? "")) return true;
   if (behind === "of") return liquids.has(next ?? "") || liquids.has(after ?? "");
   if (lastDimension === "volume") return true;
   for (let i = Math.max(0, from - 7); i < from; i++) {

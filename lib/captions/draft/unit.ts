@@ -62,7 +62,7 @@ function countedAt(tokens: readonly Token[], place: number, limit: number): Said
   const spoken = tokens[place + 1]?.word !== "a" && isRateHere(tokens, place);
   if (spoken) return { name: "/min", settled: true, from: place, to: place + 1 };
   const rate =
-    b !== undefined && (a === "a" || a === "an" || a === "per" || a === "every") ? rates[b] : undefined;
+    b !== undefined && (a === "a" || a === "an" || a === "per" || a === "every") ? rates.get(b) : undefined;
   if (rate === undefined || place + 3 > limit) return null;
   return { name: rate, settled: true, from: place, to: place + 3 };
 }
@@ -81,12 +81,14 @@ function isRateHere(tokens: readonly Token[], place: number): boolean {
 }
 
 /** Codes for so many in a time. */
-export const rates: Readonly<Record<string, string>> = {
-  second: "/s",
-  minute: "/min",
-  hour: "/h",
-  min: "/min",
-};
+export const rates: ReadonlyMap<string, string> = new Map(
+  Object.entries({
+    second: "/s",
+    minute: "/min",
+    hour: "/h",
+    min: "/min",
+  }),
+);
 
 function blocks(token: Token | undefined): boolean {
   return token !== undefined && token.stop !== "" && token.stop !== "-";

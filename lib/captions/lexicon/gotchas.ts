@@ -14,7 +14,7 @@ export const strongLessons = {
     "where *2 mess/messes/messed up",
     "where *2 go/goes/went wrong",
     "where *2 come/comes/came unstuck/adrift",
-    "{plain} *5 orders/buys/fits/uses the wrong",
+    "orders/buys/fits/uses the wrong",
     "i ordered/bought/fitted/undid/used/pulled/cut the wrong",
     "before i thought",
     "drive you nuts/mad/crazy/bonkers/potty",
