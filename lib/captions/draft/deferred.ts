@@ -1,4 +1,5 @@
-import { provisional, weakProvisional } from "../lexicon/deferred.ts";
+import { provisional } from "../lexicon/deferred.ts";
+import { weakProvisional } from "../lexicon/weak-provisional.ts";
 import { type Context, clauseAt, hasWord, nounAfter, sentenceAt } from "./context.ts";
 import { deferredExamples } from "./deferred.examples.ts";
 import { lessonOf } from "./lessons.ts";

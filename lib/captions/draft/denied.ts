@@ -1,4 +1,4 @@
-import { dangerQuestions, denials, hearsay, jokeWords, refusals } from "../lexicon/cautions.ts";
+import { dangerQuestions, denials, hearsay, jokeWords, refusals } from "../lexicon/hearsay.ts";
 import { type Context, hasWord, sentenceAt } from "./context.ts";
 import { nextSentence } from "./lessons.ts";
 import { PhraseBook } from "./phrase.ts";

@@ -1,4 +1,6 @@
-import { documents, strongLessons, weakLessons } from "../lexicon/gotchas.ts";
+import { strongLessons } from "../lexicon/gotchas.ts";
+import { documents } from "../lexicon/lesson-words.ts";
+import { weakLessons } from "../lexicon/weak-lessons.ts";
 import { type Context, clauseAt, sentenceAt } from "./context.ts";
 import { deniedWords } from "./denied.ts";
 import { gotchaExamples } from "./gotchas.examples.ts";

@@ -1,7 +1,8 @@
 import { allThreads, numberedDiameter } from "#lib/reference/index.ts";
 import { fineness, metricSizes, screwWords, threadNames } from "../lexicon/threads.ts";
 import type { Amount, Memory } from "./amount.ts";
-import { numberAt, type Spoken } from "./number.ts";
+import { numberAt } from "./number.ts";
+import type { Spoken } from "./spoken.ts";
 import type { Token } from "./stream.ts";
 
 const inch = 25.4;

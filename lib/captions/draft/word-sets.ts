@@ -1,6 +1,7 @@
-import { bodyWords, damageWords, digitWords, guardWords, spoiltWords } from "../lexicon/cautions.ts";
-import { heldWords, makeshift, rightedVerbs, seasonWords } from "../lexicon/deferred.ts";
-import { bodgedWords, documents, misdeeds, wentWrong } from "../lexicon/gotchas.ts";
+import { bodyWords, digitWords, guardWords } from "../lexicon/bodies.ts";
+import { damageWords, spoiltWords } from "../lexicon/consequences.ts";
+import { heldWords, makeshift, rightedVerbs, seasonWords } from "../lexicon/deferred-words.ts";
+import { bodgedWords, documents, misdeeds, wentWrong } from "../lexicon/lesson-words.ts";
 import {
   cleanWords,
   doneWords,
@@ -8,7 +9,7 @@ import {
   materialWords,
   notWork,
   repairWords,
-} from "../lexicon/part-events.ts";
+} from "../lexicon/part-words.ts";
 import { stopWords } from "../lexicon/stop-words.ts";
 import { isPartWord } from "./nouns.ts";
 import { numberAt } from "./number.ts";

@@ -2,14 +2,16 @@ import type { RawCue, Word } from "./types.ts";
 
 /**
  * Rolling captions show each line twice: where it is said, and again above the next one. A file is taken to roll when
- * at least a quarter of its cues begin with what the cue before them ended with; then each word is kept once, in the
+ * at least a quarter of its cues begin with what the cue before them ended with, and go on; then each word is kept once, in the
  * cue that brought it. Elsewhere a repeated line was said twice, and stays.
  */
 export function withoutRepeats(cues: RawCue[]): { cues: RawCue[]; rolling: boolean } {
   const texts = cues.map((cue) => cue.lines.map(textOf));
   let repeats = 0;
   for (let i = 1; i < cues.length; i++) {
-    if (repeated(texts[i - 1] ?? [], texts[i] ?? []) !== null) repeats++;
+    const again = repeated(texts[i - 1] ?? [], texts[i] ?? []);
+    // A line said twice brings nothing new.
+    if (again && newLines((cues[i] as RawCue).lines, again).length > 0) repeats++;
   }
   if (repeats < 3 || repeats < cues.length / 4) return { cues, rolling: false };
   const kept: RawCue[] = [];
