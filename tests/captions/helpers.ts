@@ -29,6 +29,19 @@ export const known: readonly Recording[] = [
   one("recordings", "hub-gear", "vtt"),
   one("recordings", "oil-engine", "txt"),
   one("recordings", "typewriter", "vtt"),
+  one("recordings", "film-projector", "vtt"),
+  one("recordings", "gramophone-motor", "srt"),
+  one("recordings", "engine-magneto", "txt"),
+  one("recordings", "treadle-fretsaw", "vtt"),
+  one("recordings", "pressure-lantern", "srt"),
+  one("recordings", "mantel-radio", "vtt"),
+  one("recordings", "post-drill", "txt"),
+  one("recordings", "platform-clock", "vtt"),
+  one("recordings", "coaster-hub", "vtt"),
+  one("recordings", "nipping-press", "txt"),
+  one("recordings", "reed-organ", "srt"),
+  one("recordings", "knitting-machine", "vtt"),
+  one("recordings", "bench-grinder", "srt"),
 ];
 
 /** The recordings that were kept aside until the rules were made. */

@@ -2,6 +2,14 @@
 
 /** Words that are a caution by themselves. */
 export const warnings = [
+  "whatever you do",
+  "only ever lift/use/hold/touch/put/run/turn/do/go/heat/work",
+  "wearing *2 {guards}",
+  "is pressurised/pressurized",
+  "keep it/that/them/oil/water/grease/petrol/heat/paint *1 off/out",
+  "nobody stands",
+  "guard/guards *1 back on",
+  "stop your heart",
   "pull the plug",
   "hand grenade",
   "takes/taking/took your *2 {body}",

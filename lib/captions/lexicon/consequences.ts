@@ -78,6 +78,8 @@ export const consequences = [
 
 /** What happens otherwise, behind an order: "…, or it'll find its way to the pinch wheel". */
 export const otherwise = [
+  "or *8 lets go",
+  "or *6 comes off",
   "that is there so/to",
   "because *14 your *1 {body}",
   "so it/they/that/you *1 can/do/does/will not",

@@ -7,7 +7,7 @@ export const makeshift = new Set(
 
 /** How a thing is held that is not done up. */
 export const heldWords = new Set(
-  "twisted clamped taped tied wired pinned wedged propped tacked nipped snugged pinched clipped balanced stuck held".split(
+  "glued twisted clamped taped tied wired pinned wedged propped tacked nipped snugged pinched clipped balanced stuck held".split(
     " ",
   ),
 );

@@ -1,6 +1,7 @@
 /** What shows that something was left provisional, and what it waits for. */
 export const provisional = {
   "left for now": [
+    "leave it/that/them/those loose/slack/off/undone/open",
     "stand in",
     "standin",
     "just now",
@@ -49,6 +50,9 @@ export const provisional = {
     "meantime",
   ],
   "not done up": [
+    "is/are *1 a bit of wire/nail",
+    "just/only a nail/screw/wire",
+    "have not {done} it/that/them/those/the/this",
     "with my fingers",
     "{held} *3 with *2 {makeshift}",
     "just/only {held}",
@@ -108,6 +112,7 @@ export const provisional = {
     "not glued",
   ],
   "waits for something": [
+    "waiting on/for the post/postman/delivery/courier/supplier/paint/glue",
     "until/till we *3 get/find/have/know/make/do",
     "is/are away *1 being",
     "is/are away at",
@@ -167,6 +172,14 @@ export const provisional = {
     "have no *3 in the place",
   ],
   "to come back to": [
+    "is/are *1 still to be",
+    "there is/are *3 missing",
+    "when i have/get *4 day/time/minute/weekend/hour/evening",
+    "will *6 eventually",
+    "will *6 at some point",
+    "know to come back",
+    "next time i will",
+    "wants/needs/want/need a proper/better/real/decent *3 made/making/fitting/turning",
     "have not found",
     "have got to {righted} it/that/them/those",
     "sitting/sat in a bag/box/drawer/tin",

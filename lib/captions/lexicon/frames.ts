@@ -48,7 +48,7 @@ export const spelledSizes: readonly (readonly [string, string])[] = [
 export const hintWords: readonly (readonly [string, string])[] = [
   [
     "rotational speed",
-    "running runs revs speed speeds idle idling tickover governed governor spinning fast motor doing",
+    "running runs revs speed speeds idle idles idling tickover governed governor spinning fast motor doing",
   ],
   ["voltage", "bias volts ht heater grid screen anode rail supply"],
   ["angle", "amplitude"],

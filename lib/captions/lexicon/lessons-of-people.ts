@@ -1,6 +1,12 @@
 /** Lessons that people taught: what caught somebody, what a hand before did, what is written down wrong. */
 export const lessonsOfPeople = {
   "somebody was caught by it": [
+    "you would never guess",
+    "i thought *3 seized/stuck/broken/worn/dead/bent/gone/shot/missing/faulty/loose",
+    "cost me a/an/two/three *2 day/days/week/hour/hours/afternoon/weekend/evening/morning",
+    "one/it always rolls/falls/drops/pings/flies/jumps",
+    "took me a/an/some/ages/forever *2 to",
+    "easy to throw/lose/miss/forget/overlook/mix/drop",
     "everybody/everyone/people *1 {misdeed} the/it/them/that/those",
     "i did not mark mine/it/them",
     "could not get it/them to *6 because/was",
@@ -136,6 +142,7 @@ export const lessonsOfPeople = {
     "scratching my head",
   ],
   "what is written is wrong": [
+    "not what the *2 {document}",
     "do not go by the",
     "{document} *1 is/are drawn/shown/printed *1 upside/backwards/wrong",
     "like the *2 {document} shows/says",

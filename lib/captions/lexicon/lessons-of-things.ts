@@ -1,6 +1,9 @@
 /** Lessons that lie in the thing: what looks like something else, goes in two ways, is left-hand, has an order. */
 export const lessonsOfThings = {
   "it looks like something else": [
+    "look/looks like *4 but",
+    "is/are not like the others",
+    "odd one out",
     "is/are handed",
     "there are/is two versions/types/kinds/sorts/sizes/lengths of",
     "they are all different",
@@ -65,6 +68,7 @@ export const lessonsOfThings = {
     "one is shorter",
   ],
   "it goes in more than one way": [
+    "only comes/goes *1 out/in/off/on the way",
     "{number} *1 different ways",
     "{number} ways and only",
     "can fit/put/get *3 the wrong way",
@@ -165,6 +169,7 @@ export const lessonsOfThings = {
     "unscrews the wrong way",
   ],
   "the order matters": [
+    "have/has to *6 or *4 will not",
     "no room/way/access *4 afterwards/after",
     "before you *8 no room",
     "first because you can not",

@@ -17,14 +17,14 @@ export const beforeNever = new Set(
 
 /** Verbs with which an order begins. With what happens otherwise behind it, the order is a caution. */
 export const careVerbs = new Set(
-  "back hold keep support leave wrap cover take pull let put use do make remember start lift lower loosen undo slack slacken catch block tie tape clamp lock stop wear drain mark wet bag mask go turn bring warm heat cool stand clean check set fit line file drill tighten oil grease push slide rotate wind press unhook hook unscrew remove measure wait dry bleed discharge isolate disconnect unplug switch get have point face watch soak rinse lay hang feed cut count test work stop run give add fill replace stay bolt fold".split(
+  "earth ground chock prop brace secure back hold keep support leave wrap cover take pull let put use do make remember start lift lower loosen undo slack slacken catch block tie tape clamp lock stop wear drain mark wet bag mask go turn bring warm heat cool stand clean check set fit line file drill tighten oil grease push slide rotate wind press unhook hook unscrew remove measure wait dry bleed discharge isolate disconnect unplug switch get have point face watch soak rinse lay hang feed cut count test work stop run give add fill replace stay bolt fold".split(
     " ",
   ),
 );
 
 /** What makes an order to do something first a caution: "let the pressure out before you undo it". */
 export const storedWords = new Set(
-  "unplug unplugged isolate isolated discharge discharged disconnect spring springs mainspring pressure tension charge charged live volts hot weight weights loaded wound sprung vacuum steam gas petrol fuel mains power".split(
+  "battery acid pressurised pressurized unplug unplugged isolate isolated discharge discharged disconnect spring springs mainspring pressure tension charge charged live volts hot weight weights loaded wound sprung vacuum steam gas petrol fuel mains power".split(
     " ",
   ),
 );

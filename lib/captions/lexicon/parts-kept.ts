@@ -1,6 +1,8 @@
 /** A part that goes back as it was, is put in, or is taken off. */
 export const kept = {
   reuse: [
+    "staying on",
+    "re used the/it/that/them/those",
     "leaving it/them/that/those on/in/there/as",
     "been turned/flipped round/over",
     "turned/flipped it/that/them round/over and/so",

@@ -1,6 +1,7 @@
 /** A part that is mended or cleaned. */
 export const mended = {
   repair: [
+    "gone *1 for {doing}",
     "had it/that/them/those *1 {done}",
     "bent it/that/them in/out/straight/round",
     "glue/epoxy/solder/weld/braze and",
@@ -133,6 +134,8 @@ export const mended = {
     "closed *2 up",
   ],
   clean: [
+    "needed/needs/wanted *1 cleaning",
+    "needed/needs/wanted a *1 clean/wash/scrub/polish",
     "had a *1 polish/clean/rub/brush/dip/going",
     "shot/squirt/spray of *1 cleaner",
     "worked it back and forth",

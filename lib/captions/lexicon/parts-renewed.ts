@@ -1,6 +1,9 @@
 /** A part that is new: made, or put in place of another. */
 export const renewed = {
   make: [
+    "made the *2 again/from",
+    "had a *2 turned/made/cut/cast/machined",
+    "made up a/an/some/two",
     "made the *2 {part} from/out/of",
     "is one i made",
     "cut a *2 {part}",
@@ -54,6 +57,8 @@ export const renewed = {
     "cast out of",
   ],
   replace: [
+    "ordered another/a/one/some/two/three/new",
+    "is/are *1 reproduction/replica/repro",
     "a full set",
     "bought a new/full *2 {part}",
     "managed to find/get a/an/another *3 {part}",

@@ -2,6 +2,8 @@
 export const conditions = [
   "if you/it/they/that/one {act}",
   "if you do not {act}",
+  "one slip/knock/wrong *1 and",
+  "if the *4 you get no",
   "any more/tighter/harder/hotter/further/deeper/longer/faster *3 and",
   "too much/tight/hot/far/fast/hard *2 and",
   "if you do {number}",

@@ -44,6 +44,9 @@ export function byTrade(context: Context, memory: Memory, amount: Amount): Carri
     return given(amount, "kHz", "an intermediate frequency is in kilohertz");
   if (form === "fraction" && over === 100 && memory.lastLength === "mm")
     return given(amount, "mm", "hundredths are of a millimetre where millimetres were said before");
+  const ofScrew = memory.last?.designation?.startsWith("M") && from - memory.last.to < 3;
+  if (ofScrew && sizeBehind(tokens, to))
+    return given(amount, "mm", "a metric screw is so many millimetres long");
   const warm = hotter(context, amount);
   if (warm) return warm;
   const before = unitBefore(context, amount);

@@ -72,7 +72,11 @@ function isEnough(tokens: readonly Token[], place: number): boolean {
 /** "eight thou on one and four on the other". */
 function isOther(context: Context, amount: Amount, at: number, start: number): boolean {
   const { tokens } = context;
-  if (tokens[at]?.word !== "and" || !recentIn(context, amount, Math.max(start, at - 9))) return false;
+  if (
+    (tokens[at]?.word !== "and" && tokens[at]?.stop !== ",") ||
+    !recentIn(context, amount, Math.max(start, at - 9))
+  )
+    return false;
   return (
     hasWord(tokens, amount.to, amount.to + 1, placing) && hasWord(tokens, amount.to, amount.to + 4, others)
   );

@@ -213,7 +213,8 @@ const threatens = new Set("will going it you strip snap crack".split(" "));
 /** Whether a bare number counts things rather than goes on with a measurement. */
 export function isCounting({ tokens }: Context, { from, to }: Amount): string | null {
   const before = tokens[from - 1];
-  if (before && before.stop === "" && countBefore.has(before.word)) return "a count";
+  const takesBack = before?.word === "no" && followsAmount(tokens, from - 1);
+  if (before && before.stop === "" && countBefore.has(before.word) && !takesBack) return "a count";
   for (let place = from - 1; place >= Math.max(0, from - 5) && tokens[place]?.stop === ""; place--) {
     if (tokens[place]?.word === "there") return "a count";
   }
