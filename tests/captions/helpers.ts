@@ -42,6 +42,8 @@ export const known: readonly Recording[] = [
   one("recordings", "reed-organ", "srt"),
   one("recordings", "knitting-machine", "vtt"),
   one("recordings", "bench-grinder", "srt"),
+  one("recordings", "adding-machine", "vtt"),
+  one("recordings", "two-man-saw", "srt"),
 ];
 
 /** The recordings that were kept aside until the rules were made. */

@@ -1,6 +1,7 @@
 import { ordinalParts, partWords, smallNumbers, twoWordParts } from "../lexicon/number-words.ts";
 import type { Spoken } from "./spoken.ts";
 import type { Token } from "./stream.ts";
+import { unitAt } from "./unit.ts";
 import { smallAt } from "./whole-number.ts";
 
 export const glyphs: ReadonlyMap<string, string> = new Map(
@@ -76,7 +77,7 @@ const behindParts = new Set(
 );
 
 function hasUnitBehind(tokens: readonly Token[], to: number, limit: number): boolean {
-  return to < limit && behindParts.has(tokens[to]?.word ?? "");
+  return to < limit && (behindParts.has(tokens[to]?.word ?? "") || unitAt(tokens, to, limit) !== null);
 }
 
 function fromWritten(text: string, from: number, to: number): Spoken | null {

@@ -1,4 +1,5 @@
 import { beforeNever, careVerbs, notOrders, storedWords, subjects } from "../lexicon/orders.ts";
+import { workVerbs } from "../lexicon/work-verbs.ts";
 import { type Context, hasWord } from "./context.ts";
 import { isPartWord } from "./nouns.ts";
 
@@ -39,7 +40,9 @@ export function orderNotTo(context: Context, place: number, limit: number): Trig
     const verbWanted = tokens[place + 4]?.word ?? "";
     const mild = ["know", "see", "hear", "worry", "think"].includes(verbWanted);
     if (wants) return mild ? null : trigger(place - 1, place + 5, "an order not to do something");
-    return ruledOut.has(word) ? trigger(place - 1, verb + 1, "an order not to do something") : null;
+    return ruledOut.has(word) || Object.hasOwn(workVerbs, word)
+      ? trigger(place - 1, verb + 1, "an order not to do something")
+      : null;
   }
   if (subjects.has(subject) || notOrders.has(word) || stopsThere(tokens[place + 1]?.stop)) return null;
   if (isPluralNoun(subject) && stative.has(word)) return null;

@@ -34,6 +34,8 @@ export function nounOverlapping(context: Context, from: number, to: number): Par
 /** What "it" is: a part named in the sentence, else the first of those before it, else the last one named. */
 export function subjectOf(context: Context, place: number): PartNoun | null {
   const here = sentenceAt(context, place);
+  const topic = context.parts.punctuated ? null : topicOf(context, here.from, place);
+  if (topic) return topic;
   const named =
     nounAfter(context, here.from, Math.min(place, here.to)) ?? looseNoun(context, here.from, place);
   if (named && place - named.from <= backReach) return named;
@@ -48,6 +50,20 @@ export function subjectOf(context: Context, place: number): PartNoun | null {
   const last = context.nouns[context.lastNoun[place] ?? -1];
   return last && place - last.to <= backReach ? last : null;
 }
+
+/** In captions without full stops, the part last said to be or do something: "the stem was bent, straightened that". */
+function topicOf(context: Context, from: number, place: number): PartNoun | null {
+  const { tokens, nouns, lastNoun } = context;
+  for (let at = lastNoun[place] ?? -1; at >= 0; at--) {
+    const noun = nouns[at] as PartNoun;
+    if (noun.from < from || place - noun.to > topicReach) return null;
+    if (noun.to <= place && predicates.has(tokens[noun.to]?.word ?? "")) return noun;
+  }
+  return null;
+}
+
+const topicReach = 22;
+const predicates = new Set("is are was were has have had wants needs".split(" "));
 
 const pointing = new Set("the this that these those my both its".split(" "));
 

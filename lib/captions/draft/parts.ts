@@ -67,7 +67,9 @@ function shortSentence({ tokens }: Context, { from, to }: Run): Found<PartAction
   const word = tokens[to - 1]?.word ?? "";
   const entry = to - from <= 2 && Object.hasOwn(wholeSentences, word) ? wholeSentences[word] : undefined;
   if (entry !== undefined) return [{ from, to, entry }];
-  return null;
+  // "Fuel line, quarter inch, new."
+  const listed = word === "new" && tokens[to - 2]?.stop === "," && to - from <= 8;
+  return listed ? [{ from, to, entry: "replace" }] : null;
 }
 
 /** "Scraped those out with a bit of hardwood": the speaker leaves himself out. */
@@ -146,7 +148,7 @@ function together(context: Context, found: Event[]): Event[][] {
 }
 
 function isSame(context: Context, last: Event, next: Event): boolean {
-  if (last.action !== next.action && hasWord(context.tokens, last.to, next.from, anotherOne)) return false;
+  if (last.action !== next.action && isAnother(context, last.to, next.from)) return false;
   if (next.named && last.noun !== next.noun) {
     const [a, b] = [last.noun?.name.split(" ").at(-1), next.noun?.name.split(" ").at(-1)];
     return a !== undefined && b !== undefined && a === b;
@@ -156,6 +158,14 @@ function isSame(context: Context, last: Event, next: Event): boolean {
 }
 
 /** "The first spring goes back. The second one's broken, so that's a new spring." */
+function isAnother({ tokens }: Context, from: number, to: number): boolean {
+  if (hasWord(tokens, from, to, anotherOne)) return true;
+  for (let i = from; i < to - 1; i++) {
+    if (tokens[i]?.word === "one" && ["was", "is", "had"].includes(tokens[i + 1]?.word ?? "")) return true;
+  }
+  return false;
+}
+
 const anotherOne = new Set("second third other others rest".split(" "));
 
 function partOf(context: Context, group: Event[]): Draft {

@@ -1,3 +1,4 @@
+import { damageWords } from "../lexicon/consequences.ts";
 import { conditions, ifVerbs, mildOutcomes, outcomes } from "../lexicon/what-if.ts";
 import type { Context } from "./context.ts";
 import { PhraseBook } from "./phrase.ts";
@@ -32,7 +33,11 @@ function orderThen(context: Context, place: number, limit: number): { from: numb
   if (!opens || !ifVerbs.has(tokens[place]?.word ?? "")) return null;
   for (let i = place + 2; i < Math.min(limit - 2, place + 14); i++) {
     const [a, b, c] = [0, 1, 2].map((k) => tokens[i + k]?.word ?? "");
-    if (a === "and" && ["it", "you", "they"].includes(b ?? "") && c === "will" && !isMild(context, i + 3))
+    if (
+      a === "and" &&
+      ["it", "you", "they"].includes(b ?? "") &&
+      (c === "will" ? !isMild(context, i + 3) : damageWords.has(c ?? ""))
+    )
       return { from: place, to: Math.min(limit, i + 4) };
   }
   return null;

@@ -14,7 +14,7 @@ export const bodyWords = new Set(
 
 /** What is worn against harm. */
 export const guardWords = new Set(
-  "goggles gloves mask glasses respirator visor specs apron ear-plugs earplugs plugs defenders eyeshield shield muffs boots overalls".split(
+  "goggles gloves mask glasses respirator visor specs apron ear-plugs earplugs plugs defenders eyeshield shield muffs chaps helmet gauntlets boots overalls".split(
     " ",
   ),
 );

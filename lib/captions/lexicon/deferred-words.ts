@@ -14,14 +14,14 @@ export const heldWords = new Set(
 
 /** What is done later to put a thing right. */
 export const rightedVerbs = new Set(
-  "clean switch change swap replace redo fix sort paint make fit do set adjust nip tighten torque true time shim pin peen glue solder wire drill order".split(
+  "clean switch change swap replace redo fix sort paint make fit set adjust nip tighten torque true time shim pin peen glue solder wire drill order".split(
     " ",
   ),
 );
 
 /** When it is to be done. */
 export const seasonWords = new Set(
-  "christmas easter winter spring summer autumn weekend tomorrow monday tuesday wednesday thursday friday saturday sunday january february march april may june july august september october november december next".split(
+  "christmas easter winter spring summer autumn weekend tomorrow monday tuesday wednesday thursday friday saturday sunday january february march april may june july august september october november december".split(
     " ",
   ),
 );

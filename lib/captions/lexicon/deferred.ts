@@ -1,6 +1,7 @@
 /** What shows that something was left provisional, and what it waits for. */
 export const provisional = {
   "left for now": [
+    "there is a/an/some *6 at the moment/minute",
     "leave it/that/them/those loose/slack/off/undone/open",
     "stand in",
     "standin",
@@ -112,6 +113,8 @@ export const provisional = {
     "not glued",
   ],
   "waits for something": [
+    "going/gone *1 to be {done}",
+    "is in a bag/box/tin/drawer",
     "waiting on/for the post/postman/delivery/courier/supplier/paint/glue",
     "until/till we *3 get/find/have/know/make/do",
     "is/are away *1 being",
@@ -172,6 +175,8 @@ export const provisional = {
     "have no *3 in the place",
   ],
   "to come back to": [
+    "will do it/that/them/those *3 {season}",
+    "some/any other day/time",
     "is/are *1 still to be",
     "there is/are *3 missing",
     "when i have/get *4 day/time/minute/weekend/hour/evening",

@@ -53,7 +53,7 @@ export const hintWords: readonly (readonly [string, string])[] = [
   ["voltage", "bias volts ht heater grid screen anode rail supply"],
   ["angle", "amplitude"],
   ["torque", "torque torqued tighten tightened tightening"],
-  ["pressure", "pressure pops popped pop lifts bleeds pumped gauge"],
+  ["pressure", "compression pressure pops popped pop lifts bleeds pumped gauge"],
   ["current", "draws drawing current draw"],
   ["temperature", "degrees temperature hot oven thermometer"],
   ["mass", "weighs weighed weigh weight scale scales"],

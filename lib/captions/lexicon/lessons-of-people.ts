@@ -1,6 +1,10 @@
 /** Lessons that people taught: what caught somebody, what a hand before did, what is written down wrong. */
 export const lessonsOfPeople = {
   "somebody was caught by it": [
+    "you will think the/it/that/they",
+    "everybody/everyone wants to put/fit",
+    "in and out {number} times",
+    "i know because",
     "you would never guess",
     "i thought *3 seized/stuck/broken/worn/dead/bent/gone/shot/missing/faulty/loose",
     "cost me a/an/two/three *2 day/days/week/hour/hours/afternoon/weekend/evening/morning",
@@ -170,7 +174,7 @@ export const lessonsOfPeople = {
     "wrong packet/box/bag",
     "packet that said *4 not",
     "said *3 on the packet/box",
-    "is for the other rotation/engine/model/side/hand",
+    "is/are for the other rotation/engine/model/side/hand",
     "for a different head/model/engine/machine/one",
     "ignore the book/manual/diagram/mark/drawing/numbers/label/arrow",
     "do not believe the *2 {document}",

@@ -111,6 +111,8 @@ export const lessonsOfThings = {
     "if you swap them",
   ],
   "nothing shows the right way": [
+    "says so nowhere",
+    "nowhere does it say",
     "does not *1 show/list it/that/them/the",
     "under the paint",
     "you would not see",
@@ -143,6 +145,7 @@ export const lessonsOfThings = {
     "not where you would",
   ],
   "the thread is left hand": [
+    "left hand *1 nut/screw/bolt/one/fitting",
     "thread *2 runs/goes backwards",
     "anticlockwise/counterclockwise to tighten",
     "anti/counter clockwise to tighten",

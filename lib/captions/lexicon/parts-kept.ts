@@ -81,7 +81,7 @@ export const kept = {
     "added a *3 {part}",
     "i added a",
     "i have added",
-    "i have put a",
+    "i have put a *3 {part}",
     "i put on a",
     "soldered in",
   ],

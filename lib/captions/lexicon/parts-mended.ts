@@ -131,9 +131,12 @@ export const mended = {
     "riveted a",
     "stitched it",
     "polished the",
-    "closed *2 up",
+    "i closed *2 up",
   ],
   clean: [
+    "had the *3 in the tank/bath/solvent/dip",
+    "been in/through the tank/bath/dip",
+    "blew it/them/that out/through",
     "needed/needs/wanted *1 cleaning",
     "needed/needs/wanted a *1 clean/wash/scrub/polish",
     "had a *1 polish/clean/rub/brush/dip/going",

@@ -1,6 +1,7 @@
 /** A part that is new: made, or put in place of another. */
 export const renewed = {
   make: [
+    "made that/it/them/those/this from/out",
     "made the *2 again/from",
     "had a *2 turned/made/cut/cast/machined",
     "made up a/an/some/two",
@@ -57,6 +58,8 @@ export const renewed = {
     "cast out of",
   ],
   replace: [
+    "is/are getting {part}",
+    "is/are getting a/an/new *2 {part}",
     "ordered another/a/one/some/two/three/new",
     "is/are *1 reproduction/replica/repro",
     "a full set",

@@ -47,6 +47,8 @@ export function byTrade(context: Context, memory: Memory, amount: Amount): Carri
   const ofScrew = memory.last?.designation?.startsWith("M") && from - memory.last.to < 3;
   if (ofScrew && sizeBehind(tokens, to))
     return given(amount, "mm", "a metric screw is so many millimetres long");
+  const inThou = memory.last?.dimension !== "length" && memory.lastLength !== "mm" && isGap(context, amount);
+  if (inThou) return given(amount, "[mil_i]", "gaps without a unit are in thousandths of an inch");
   const warm = hotter(context, amount);
   if (warm) return warm;
   const before = unitBefore(context, amount);
@@ -70,6 +72,20 @@ export function byTrade(context: Context, memory: Memory, amount: Amount): Carri
     );
   return null;
 }
+
+/** "Points, I set them at 18", "plug gap, 25". */
+function isGap(context: Context, amount: Amount): boolean {
+  const { from, form, value } = amount;
+  if (form !== "whole" || value < 3 || value > 60 || isCounting(context, amount) !== null) return false;
+  const near = hasWord(context.tokens, from - 12, from, gaps);
+  return (
+    near &&
+    endsWell(context, amount) &&
+    (framed(context, amount) || gaps.has(context.tokens[from - 1]?.word ?? ""))
+  );
+}
+
+const gaps = new Set("gap gaps gapped points".split(" "));
 
 /** "62 by 38". */
 function inProduct(tokens: readonly Token[], { from, to }: Amount): boolean {

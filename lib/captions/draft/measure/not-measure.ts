@@ -15,6 +15,7 @@ import { type Context, hasWord, sentenceAt } from "../context.ts";
 import { PhraseBook } from "../phrase.ts";
 import type { Token } from "../stream.ts";
 import { unitAt } from "../unit.ts";
+import { sizeBehind } from "./size-behind.ts";
 
 const sayingBook = new PhraseBook(sayings.map((text) => [text, true] as const));
 
@@ -33,6 +34,8 @@ export function whyNot(context: Context, amount: Amount): string | null {
 
 function labelled({ tokens }: Context, { from, to, unit, high }: Amount): string | null {
   const before = tokens[from - 1];
+  // "Ten mil sheet, twenty five across."
+  if (before?.word === "sheet" && sizeBehind(tokens, to)) return null;
   if (
     before &&
     (before.stop === "" || before.word === "no") &&

@@ -4,7 +4,7 @@ import type { Token } from "../stream.ts";
 
 export function sizeBehind(tokens: readonly Token[], place: number): boolean {
   const [a, b] = [tokens[place]?.word ?? "", tokens[place + 1]?.word ?? ""];
-  if (a === "flat" && b === "out") return false;
+  if ((a === "flat" && b === "out") || (a === "wide" && b === "open")) return false;
   // "Three flat springs" are three.
   const goesOn = tokens[place]?.stop === "" && (tokens[place + 1]?.pause ?? 0) < 0.5;
   if (goesOn && isPartWord(b)) return false;
