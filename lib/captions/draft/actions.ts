@@ -4,6 +4,7 @@ import type { DraftRule } from "./rule.ts";
 import { quoteOf, spanOf } from "./stream.ts";
 import type { Draft } from "./types.ts";
 
+/** The rule for work that begins a step. */
 export const actions: DraftRule = {
   explains:
     "Work on a named part, told or ordered, that can begin a step. A second one on the same part at once is left out.",

@@ -44,6 +44,7 @@ export interface Memory {
   lastLength: string | null;
 }
 
+/** A memory that has heard nothing yet. */
 export function newMemory(tokens: readonly Token[], english: English): Memory {
   const electrical = tokens.filter(({ word }) => electricalWords.has(word)).length >= 3;
   return { tokens, english, electrical, last: null, lastLength: null };

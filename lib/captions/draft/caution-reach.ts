@@ -6,6 +6,7 @@ import { orderReason, type Trigger } from "./orders.ts";
 import { PhraseBook } from "./phrase.ts";
 import { wordSets } from "./word-sets.ts";
 
+/** What happens if an order is not followed. */
 export const consequenceBook = new PhraseBook(
   consequences.map((text) => [text, text] as const),
   wordSets,
@@ -16,6 +17,7 @@ const otherwiseBook = new PhraseBook(
   wordSets,
 );
 
+/** A trigger with all the words that belong to it. */
 export interface Grown extends Trigger {
   because?: { from: number; to: number };
 }

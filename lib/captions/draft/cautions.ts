@@ -20,6 +20,7 @@ import {
 import type { DraftRule } from "./rule.ts";
 import type { Draft } from "./types.ts";
 
+/** The rule for cautions. */
 export const cautions: DraftRule = {
   explains:
     "Orders not to do something, orders to keep clear or to make dead first, and advice with what happens otherwise. Questions that are answered with no, advice of others that is rejected, and jokes are left out.",

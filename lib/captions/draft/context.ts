@@ -15,6 +15,7 @@ export interface Context {
   lastNoun: Int32Array;
 }
 
+/** What the caller knows that the words may not show. */
 export interface DraftOptions {
   /** Whose pints, mils and degrees are meant; judged by the words where it is not said. */
   english?: English;

@@ -17,6 +17,7 @@ const signs = new PhraseBook<{ why: string; strong: boolean }>(
   wordSets,
 );
 
+/** The rule for what is left provisional. */
 export const deferred: DraftRule = {
   explains:
     "Things left provisional: finger-tight, for now, till something comes, to be done again. What it waits for is kept with it.",

@@ -4,6 +4,7 @@ import type { Token } from "./stream.ts";
 import { unitAt } from "./unit.ts";
 import { smallAt } from "./whole-number.ts";
 
+/** Fractions that are one letter. */
 export const glyphs: ReadonlyMap<string, string> = new Map(
   Object.entries({
     "½": "1/2",

@@ -25,6 +25,7 @@ const signs = new PhraseBook<Sign>(
   wordSets,
 );
 
+/** The rule for lessons. */
 export const gotchas: DraftRule = {
   explains:
     "Lessons: what caught somebody, what looks like something else, what goes in two ways, left-hand threads, books and labels that are wrong, orders of assembly that cannot be changed.",

@@ -183,12 +183,15 @@ export function careful({ tokens, parts }: Context, place: number, limit: number
   return weak(place, here + 2, "an order, with what happens otherwise");
 }
 
+/** Words that warn by themselves. */
 export function trigger(from: number, to: number, reason: string): Trigger {
   return { from: Math.max(0, from), to, reason, weak: false };
 }
 
+/** Words that warn only with what happens otherwise. */
 export function weak(from: number, to: number, reason: string): Trigger {
   return { ...trigger(from, to, reason), weak: true };
 }
 
+/** How the reason of an order begins that counts only with what happens otherwise. */
 export const orderReason = "an order, with";

@@ -4,6 +4,7 @@ import { type Context, nounAfter, sentenceAt } from "./context.ts";
 import type { PartNoun } from "./nouns.ts";
 import type { Token } from "./stream.ts";
 
+/** How many words back a part may have been named. */
 export const backReach = 40;
 
 /** "I swapped out | the original fuse": the part stands behind particles, articles and adjectives. */

@@ -27,6 +27,7 @@ const events = new PhraseBook<PartAction | "nothing">(
 
 const materialBook = new PhraseBook(materials.map((text) => [text, text] as const));
 
+/** The rule for parts. */
 export const parts: DraftRule = {
   explains:
     "Parts with which something is done: made, replaced, repaired, used again, cleaned, fitted, removed. Several things done with one part are one mark.",

@@ -6,6 +6,7 @@ import { dimensionOf } from "./si.ts";
 import type { Token } from "./stream.ts";
 import { unitAt } from "./unit.ts";
 
+/** Whether a value is meant to the letter, roughly, or as a limit or a range. */
 export type HowMeant = "exact" | "about" | "min" | "max" | "range";
 
 /** An amount with the words that say how it is meant. */

@@ -10,6 +10,7 @@ export interface DraftRule {
   find: (context: Context) => Draft[];
 }
 
+/** A sentence that proves a rule. */
 export interface Example {
   said: string;
   /** Drafts expected of this rule: the typed value, the name, or words of the summary. Empty: nothing may be proposed. */

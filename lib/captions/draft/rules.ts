@@ -8,6 +8,7 @@ import { parts } from "./parts.ts";
 import type { DraftRule } from "./rule.ts";
 import { consumables, tools } from "./tools.ts";
 
+/** By the kind of mark that each proposes. */
 export const draftRules: Readonly<Record<string, DraftRule>> = {
   caution: cautions,
   action: actions,

@@ -18,6 +18,7 @@ export interface Spoken {
   year?: true;
 }
 
+/** A number that stands from one word to another. */
 export function made(value: number, typed: string, form: Spoken["form"], from: number, to: number): Spoken {
   return { value, typed, form, from, to };
 }

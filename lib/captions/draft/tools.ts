@@ -9,6 +9,7 @@ import { wordSets } from "./word-sets.ts";
 const toolBook = new PhraseBook(toolNames, wordSets);
 const consumableBook = new PhraseBook(consumableNames, wordSets);
 
+/** The rule for tools. */
 export const tools: DraftRule = {
   explains: "Tools and instruments that are named, each once.",
   examples: [
@@ -18,6 +19,7 @@ export const tools: DraftRule = {
   find: (context) => named(context, "tool", toolBook),
 };
 
+/** The rule for what is used up. */
 export const consumables: DraftRule = {
   explains:
     "Oils, greases, sealants, solvents and abrasives that are named, each once; not those that are warned against.",

@@ -1,6 +1,7 @@
 import type { HowMeant } from "./qualifier.ts";
 
 /** The kinds of mark that captions can propose. */
+/** A proposed mark, of any kind. */
 export type DraftKind =
   | "action"
   | "part"
@@ -14,6 +15,7 @@ export type DraftKind =
 /** How sure a rule is: `certain` may be accepted unread, `unsure` is worth a look. */
 export type Sureness = "certain" | "likely" | "unsure";
 
+/** What a draft of a measurement says. */
 export interface MeasurementFields {
   /** What is measured: "length", "thread", "pitch", "torque" … */
   quantity: string;
@@ -40,6 +42,7 @@ export interface MeasurementFields {
   typed: string;
 }
 
+/** What a draft of a part says. */
 export interface PartFields {
   name: string;
   action?: string;
@@ -61,6 +64,7 @@ export interface LessonFields {
   order?: true;
 }
 
+/** What a draft of a tool, a consumable or an action says: its name. */
 export interface NamedFields {
   name: string;
 }

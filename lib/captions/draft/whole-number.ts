@@ -35,6 +35,7 @@ function figureByFigure(tokens: readonly Token[], place: number, limit: number):
   return typed.length >= 3 ? made(Number(typed), typed, "whole", place, to) : null;
 }
 
+/** A number below a hundred, in words: "twenty seven". */
 export function smallAt(tokens: readonly Token[], place: number, limit: number): Spoken | null {
   const first = smallNumbers.get(tokens[place]?.word ?? "");
   if (first === undefined || place >= limit) return null;

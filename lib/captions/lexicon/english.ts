@@ -8,6 +8,7 @@ export const britishWords = new Set(
   ),
 );
 
+/** Words that speak for an American. */
 export const americanWords = new Set(
   "folks buck bucks dollar dollars cent cents nickel dime quarter's wrench wrenches gas gasoline kerosene aluminum flashlight trash math gotten y'all yall howdy awesome dude guys fahrenheit thousandths wrist babbitt unc unf hardware truck yard garage sale railroad lube ohmmeter harbor gallons quarts ounces sophomore mom dad neighbor craigslist duct shop figured color motor dang darn gonna rod inches pounds snug stump pee".split(
     " ",
@@ -20,6 +21,7 @@ export const surelyBritish = new Set(
     " ",
   ),
 );
+/** Words that only an American says. */
 export const surelyAmerican = new Set(
   "bucks dollars dollar cents aluminum gasoline kerosene fahrenheit folks wrench trash y'all babbitt unc math gotten neighbor".split(
     " ",

@@ -22,6 +22,7 @@ export const dangerQuestions = [
   "are you supposed to",
 ] as const;
 
+/** How such a question is answered away. */
 export const refusals = new Set(
   "no nah nope rubbish nonsense fine relax kidding heck never course rarely".split(" "),
 );
@@ -44,6 +45,7 @@ export const hearsay = [
   "folks say/will tell/tell",
 ] as const;
 
+/** How what others say is denied. */
 export const denials = [
   "hogwash",
   "bunkum",

@@ -16,4 +16,5 @@ export const partEvents = {
   adjust: kept.adjust,
   remove: kept.remove,
 } as const satisfies Record<string, readonly string[]>;
+/** What can be done with a part, in the words of the lexicon. */
 export type PartAction = keyof typeof partEvents;

@@ -105,6 +105,7 @@ export const before = {
   ],
 } as const;
 
+/** The same, by the words behind a value. */
 export const behind = {
   about: [
     "or so",

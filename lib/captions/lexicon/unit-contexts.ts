@@ -28,22 +28,26 @@ export const priceWords = new Set(
   ),
 );
 
+/** Weight: "two pounds". */
 export const weightWords = new Set(
   "weigh weighs weighed weighing weight hammer heavy sledge lump ballast".split(" "),
 );
 
+/** The pull of a spring, the load on a thing. */
 export const pullWords = new Set(
   "pull pulls tension spring springs squeeze load scale balance force preload drag push pressure hook".split(
     " ",
   ),
 );
 
+/** Pressure: "fifty five pounds" in a tyre. */
 export const pressureWords = new Set(
   "tyre tyres tire tires inflate inflated psi steam boiler gauge compressor air blow blows relief safety compression pressure pumped bar".split(
     " ",
   ),
 );
 
+/** Torque: "thirty pounds" on a wrench. */
 export const torqueWords = new Set("torque torqued torques torquing tighten tightened wrench nip".split(" "));
 
 /** Degrees of an angle. */

@@ -1,3 +1,4 @@
+/** Words that show a lesson only in company: they are said of other things too. */
 export const weakLessons = {
   "it happened the last time": [
     "took me *3 goes/attempts/tries",

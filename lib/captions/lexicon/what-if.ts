@@ -14,6 +14,7 @@ export const conditions = [
   "without it/the/that/them",
 ] as const;
 
+/** What comes of it. */
 export const outcomes = [
   "it/you/they/that/which/we will",
   "it/you/they will not",

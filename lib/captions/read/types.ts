@@ -34,7 +34,9 @@ export interface CaptionProblem {
   todo: string;
 }
 
+/** The shapes of file that are read. */
 export type CaptionFormat = "WebVTT" | "SRT" | "timed text";
+/** How the letters of a file are written. */
 export type CaptionEncoding = "UTF-8" | "UTF-16" | "Latin-1";
 
 /** What was read of a caption file. */

@@ -124,6 +124,7 @@ const spokenBefore = new Set(["A", "V", "Ohm", "{rev}/min", "[psi]", "mA", "W"])
 
 const capacitors = new Set("capacitor capacitors cap caps condenser condensers coupling".split(" "));
 
+/** The amount with a unit that was not said. */
 export function given(amount: Amount, unit: string, why: string): Carried {
   return { amount: { ...amount, unit, dimension: dimensionOf(unit), unitFrom: "custom" }, why };
 }
@@ -172,6 +173,7 @@ function byInches(tokens: readonly Token[], { to }: Amount): boolean {
   return other?.over !== undefined && tradeParts.has(other.over);
 }
 
+/** Whether two values are of like size. */
 export function near(a: number, b: number): boolean {
   return Math.abs(a - b) < 0.3 * Math.max(a, b);
 }

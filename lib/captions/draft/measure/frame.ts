@@ -91,6 +91,7 @@ const puttingIn = new Set("put putting fit fitted stuck soldered".split(" "));
 
 const callingFor = new Set("calls call set good rated asks asking made".split(" "));
 
+/** Words that say where a value was found. */
 export const placing = new Set("on at in for".split(" "));
 
 const others = new Set("other that this bottom top back front end one".split(" "));

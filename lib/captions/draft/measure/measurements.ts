@@ -22,6 +22,7 @@ interface Kept {
 /** How many amounts back a unit may be carried from. */
 const mostRecent = 6;
 
+/** The rule for measurements. */
 export const measurements: DraftRule = {
   explains:
     "Stated quantities of the machine, its parts, settings, fluids and the work. Years, ages, prices, counts, part numbers, times that are only told of, and values that are taken back are left out.",

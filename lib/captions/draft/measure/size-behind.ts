@@ -2,6 +2,7 @@ import { sizeWords } from "../../lexicon/frames.ts";
 import { isPartWord } from "../nouns.ts";
 import type { Token } from "../stream.ts";
 
+/** Whether a word for how a length lies stands at a place: "thick", "across", "i d". */
 export function sizeBehind(tokens: readonly Token[], place: number): boolean {
   const [a, b] = [tokens[place]?.word ?? "", tokens[place + 1]?.word ?? ""];
   if ((a === "flat" && b === "out") || (a === "wide" && b === "open")) return false;

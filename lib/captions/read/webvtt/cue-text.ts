@@ -4,6 +4,7 @@ import { collectTimestamp } from "./timestamp.ts";
 /** A node of a cue's text: a piece of text, a time, or a span with its children (W3C WebVTT, section 6.4). */
 export type CueNode = { text: string } | { time: number } | Span;
 
+/** A tag with what stands in it. */
 export interface Span {
   tag: "c" | "i" | "b" | "u" | "ruby" | "rt" | "v" | "lang" | "";
   classes: string[];

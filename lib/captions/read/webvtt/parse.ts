@@ -15,6 +15,7 @@ export interface VttCue {
   line: number;
 }
 
+/** A WebVTT file, read by the standard. */
 export interface VttFile {
   /** Whether the file begins as a WebVTT file must; if not, nothing was read. */
   signed: boolean;

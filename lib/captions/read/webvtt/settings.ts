@@ -11,6 +11,7 @@ export interface CueSettings {
   align: "start" | "center" | "end" | "left" | "right";
 }
 
+/** What a cue has where its settings say nothing (W3C WebVTT, section 3.1). */
 export const plainSettings: Readonly<CueSettings> = {
   region: null,
   vertical: "",
