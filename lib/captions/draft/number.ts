@@ -115,7 +115,7 @@ function mixedAt(tokens: readonly Token[], whole: Spoken, limit: number): Spoken
 }
 
 /** "forty odd", "two and a bit". */
-export function roughly(tokens: readonly Token[], whole: Spoken, limit: number): Spoken {
+function roughly(tokens: readonly Token[], whole: Spoken, limit: number): Spoken {
   const [a, b, c] = [0, 1, 2].map((i) => (whole.to + i < limit ? tokens[whole.to + i]?.word : undefined));
   if (a === "odd") return { ...whole, to: whole.to + 1, roughly: true };
   if (a === "and" && b === "a" && c === "bit") return { ...whole, to: whole.to + 3, roughly: true };

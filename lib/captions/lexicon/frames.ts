@@ -38,12 +38,6 @@ export const sizeNouns = new Set(
   ),
 );
 
-/** "I" and "O" said apart: "five eighths i d". */
-export const spelledSizes: readonly (readonly [string, string])[] = [
-  ["i", "d"],
-  ["o", "d"],
-];
-
 /** Words that tell what a bare number near them measures: the unit last said for that goes on, however far back. */
 export const hintWords: readonly (readonly [string, string])[] = [
   [

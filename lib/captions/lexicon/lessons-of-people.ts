@@ -54,7 +54,6 @@ export const lessonsOfPeople = {
     "still sitting on the bench",
     "the opposite of what",
     "opposite to what",
-    "gets/get this/it/that wrong",
     "got me",
     "gets me every time",
     "always gets you/me/people",

@@ -117,7 +117,6 @@ export const lessonsOfThings = {
     "under the paint",
     "you would not see",
     "one *6 you can not see",
-    "you can not see it",
     "hidden",
     "behind the label/badge/paint/plate",
     "do/does not mention",

@@ -5,7 +5,6 @@ export const mended = {
     "had it/that/them/those *1 {done}",
     "bent it/that/them in/out/straight/round",
     "glue/epoxy/solder/weld/braze and",
-    "been {repaired}",
     "i/we had the *2 {done}",
     "i/we have had the *2 {done}",
     "ran a wire/drill/tap/reamer/file through",

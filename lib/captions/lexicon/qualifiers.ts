@@ -123,6 +123,3 @@ export const behind = {
   max: ["max", "maximum", "or less", "or under", "tops", "at most", "at the most", "at the outside", "limit"],
   min: ["min", "minimum", "or more", "or better", "or over", "at least", "plus"],
 } as const;
-
-/** What makes a value a limit that must not be gone beyond, a few words away. */
-export const limitNearby = ["feeler will not go", "feeler gauge will not go", "feeler wo not go"];
