@@ -87,7 +87,8 @@ function signsIn(context: Context, from: number, to: number): Found<Sign>[] {
     const ofBook = documents.has(tokens[place]?.word ?? "");
     const one =
       signs.at(tokens, place, ofBook ? nextSentence(context, place).to : to) ??
-      lessonFrom(whatIf(context, place, to));
+      lessonFrom(whatIf(context, place, to)) ??
+      belied(context, place, to);
     if (!one) continue;
     found.push(one);
     place = one.to - 1;
@@ -98,6 +99,20 @@ function signsIn(context: Context, from: number, to: number): Found<Sign>[] {
 function lessonFrom(found: { from: number; to: number } | null): Found<Sign> | null {
   return found && { ...found, entry: { why: "what happens if it is done wrong", strong: true } };
 }
+
+/** "You'd think it pulls off. It doesn't." A belief, and a short sentence that denies it. */
+function belied(context: Context, place: number, to: number): Found<Sign> | null {
+  const { tokens } = context;
+  const next = nextSentence(context, place);
+  if (!beliefs.has(tokens[place]?.word ?? "") || next.from !== to || next.to - next.from > 8) return null;
+  const [who, does, not] = [0, 1, 2].map((i) => tokens[next.from + i]?.word ?? "");
+  if (!deniers.has(who ?? "") || !denials.has(does ?? "") || not !== "not") return null;
+  return { from: place, to: next.from + 3, entry: { why: "it seems right and is not", strong: true } };
+}
+
+const beliefs = new Set("told said says think thought looks look assume assumed supposed swear".split(" "));
+const deniers = new Set("it they that he you".split(" "));
+const denials = new Set("is are was do does did can will".split(" "));
 
 function newLesson(from: number): Lesson {
   return { from, to: from, whys: new Set(), strongWhys: new Set(), strong: 0, weak: 0 };

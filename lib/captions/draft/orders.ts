@@ -62,6 +62,12 @@ const stative = new Set(
   "do go move turn hold get grow care come rust leak wear mean stop start stay sit".split(" "),
 );
 
+/** Behind "never", these tell what was so. */
+const toldOfNever = new Set(
+  "been had seen did mind known heard got again done found knew fear once really thought came could happened gave went took made ran saw felt broke".split(
+    " ",
+  ),
+);
 const stopsThere = (stop: string | undefined) => stop !== undefined && stop !== "" && stop !== ",";
 
 const isPluralNoun = (word: string) => word.endsWith("s") && isPartWord(word);
@@ -81,31 +87,7 @@ export function never({ tokens, parts }: Context, place: number, limit: number):
   const toViewer = !open && before.word === "you" && (acts.has(next) || ruledOut.has(next));
   const object = !open && (before.word === "it" || before.word === "them");
   if (!open && beforeNever.has(before.word) && !object && !toViewer) return null;
-  if (
-    [
-      "been",
-      "had",
-      "seen",
-      "did",
-      "mind",
-      "known",
-      "heard",
-      "got",
-      "again",
-      "done",
-      "found",
-      "knew",
-      "fear",
-      "once",
-      "really",
-      "thought",
-      "came",
-      "could",
-      "happened",
-    ].includes(next)
-  )
-    return null;
-  if (next.endsWith("ed")) return null;
+  if (toldOfNever.has(next) || next.endsWith("ed")) return null;
   return trigger(place, place + 2, "an order never to do something");
 }
 

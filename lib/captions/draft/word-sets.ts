@@ -7,6 +7,7 @@ import {
   doneWords,
   madeWords,
   materialWords,
+  mendVerbs,
   notWork,
   repairWords,
 } from "../lexicon/part-words.ts";
@@ -59,6 +60,7 @@ export const wordSets: WordSets = {
   misdeed: (tokens, place) => misdeeds.has(tokens[place]?.word ?? ""),
   wentwrong: (tokens, place) => wentWrong.has(tokens[place]?.word ?? ""),
   bodged: (tokens, place) => bodgedWords.has(tokens[place]?.word ?? ""),
+  mend: (tokens, place) => mendVerbs.has(tokens[place]?.word ?? ""),
   madeof: (tokens, place) => madeWords.has(tokens[place]?.word ?? ""),
   makeshift: (tokens, place) => makeshift.has(tokens[place]?.word ?? ""),
   act: (tokens, place) => {

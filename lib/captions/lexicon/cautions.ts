@@ -2,6 +2,9 @@
 
 /** Words that are a caution by themselves. */
 export const warnings = [
+  "hands off",
+  "one hand in your pocket",
+  "so no solvents/solvent/heat/flames/flame/water/oil/hammers/hammering/sanding",
   "whatever you do",
   "only ever lift/use/hold/touch/put/run/turn/do/go/heat/work",
   "wearing *2 {guards}",

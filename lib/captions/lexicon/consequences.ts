@@ -78,6 +78,7 @@ export const consequences = [
 
 /** What happens otherwise, behind an order: "…, or it'll find its way to the pinch wheel". */
 export const otherwise = [
+  "because the moment/minute/second *8",
   "or *8 lets go",
   "or *6 comes off",
   "that is there so/to",

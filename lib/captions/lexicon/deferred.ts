@@ -1,6 +1,10 @@
 /** What shows that something was left provisional, and what it waits for. */
 export const provisional = {
   "left for now": [
+    "it is just/only to see/try/test",
+    "left *4 off/out/undone while/until/till/because/so",
+    "see us/me/it through",
+    "get me/us by/through/home",
     "there is a/an/some *6 at the moment/minute",
     "leave it/that/them/those loose/slack/off/undone/open",
     "stand in",
@@ -113,6 +117,9 @@ export const provisional = {
     "not glued",
   ],
   "waits for something": [
+    "is/are being {done}",
+    "will leave *6 until/till",
+    "leave *5 until/till",
     "going/gone *1 to be {done}",
     "is in a bag/box/tin/drawer",
     "waiting on/for the post/postman/delivery/courier/supplier/paint/glue",
@@ -175,6 +182,15 @@ export const provisional = {
     "have no *3 in the place",
   ],
   "to come back to": [
+    "having it/that/them off/apart/out again",
+    "it/that/them off/apart/out again",
+    "might/may/could *1 come back to",
+    "get round to that/them/those",
+    "wants/needs/want/need another",
+    "have to do *2 again",
+    "going to have to *3 again",
+    "needs/wants/need/want {doing} but",
+    "will have to *2 later/wait",
     "will do it/that/them/those *3 {season}",
     "some/any other day/time",
     "is/are *1 still to be",

@@ -7,7 +7,7 @@ export const documents = new Set(
 
 /** What a hand before did to a machine. */
 export const bodgedWords = new Set(
-  "screwed forced bodged glued drilled welded soldered put fitted used cut filed shoved swapped moved bent wired hammered replaced stuck jammed left reversed".split(
+  "packed screwed forced bodged glued drilled welded soldered put fitted used cut filed shoved swapped moved bent wired hammered replaced stuck jammed left reversed".split(
     " ",
   ),
 );

@@ -1,6 +1,8 @@
 /** Lessons that people taught: what caught somebody, what a hand before did, what is written down wrong. */
 export const lessonsOfPeople = {
   "somebody was caught by it": [
+    "i would/had *1 assumed/thought/expected",
+    "what looks like",
     "you will think the/it/that/they",
     "everybody/everyone wants to put/fit",
     "in and out {number} times",
@@ -145,6 +147,8 @@ export const lessonsOfPeople = {
     "scratching my head",
   ],
   "what is written is wrong": [
+    "{document} has/have *5 swapped/wrong/reversed/mixed/backwards",
+    "points the wrong way",
     "not what the *2 {document}",
     "do not go by the",
     "{document} *1 is/are drawn/shown/printed *1 upside/backwards/wrong",
@@ -184,6 +188,9 @@ export const lessonsOfPeople = {
     "marked wrong",
   ],
   "somebody bodged it before": [
+    "who had it *1 had/has {bodged}",
+    "put/built/fitted/assembled/wired together? wrong",
+    "wired wrong",
     "bodged/botched/butchered it/this/that/them",
     "some genius/idiot/clown/butcher/hero/joker/muppet/fool/bright",
     "the *1 before me have/has/had {bodged}",

@@ -1,6 +1,8 @@
 /** Lessons that lie in the thing: what looks like something else, goes in two ways, is left-hand, has an order. */
 export const lessonsOfThings = {
   "it looks like something else": [
+    "is/are metric but",
+    "is/are imperial/whitworth but",
     "look/looks like *4 but",
     "is/are not like the others",
     "odd one out",
@@ -111,6 +113,9 @@ export const lessonsOfThings = {
     "if you swap them",
   ],
   "nothing shows the right way": [
+    "painted over",
+    "nobody would know",
+    "no one would know",
     "says so nowhere",
     "nowhere does it say",
     "does not *1 show/list it/that/them/the",
@@ -171,6 +176,8 @@ export const lessonsOfThings = {
     "unscrews the wrong way",
   ],
   "the order matters": [
+    "all to do again",
+    "do it all again",
     "have/has to *6 or *4 will not",
     "no room/way/access *4 afterwards/after",
     "before you *8 no room",
@@ -208,6 +215,8 @@ export const lessonsOfThings = {
     "before you put *4 because you can not",
   ],
   "it seems done and is not": [
+    "drops/falls/pops/flies/shoots/rolls out *1 when/as/if",
+    "does nothing",
     "you will think it is",
     "you think it is",
     "you will think you have",

@@ -2,7 +2,7 @@ import type { PartAction } from "./part-events.ts";
 
 /** What mends a part, as it is told afterwards. */
 export const repairWords = new Set(
-  "undercut straightened welded brazed soldered resoldered rebushed bushed sleeved rebored bored honed skimmed reground lapped stoned dressed scraped filed rewound recovered relined repacked patched glued remetalled recut recast stitched refaced trued shimmed freed repinned burnished regulated replated rechromed chromed replaited painted tinned rerubbered re-leathered rebuilt mended repaired regreased reset refurbished".split(
+  "sealed resealed plated undercut straightened welded brazed soldered resoldered rebushed bushed sleeved rebored bored honed skimmed reground lapped stoned dressed scraped filed rewound recovered relined repacked patched glued remetalled recut recast stitched refaced trued shimmed freed repinned burnished regulated replated rechromed chromed replaited painted tinned rerubbered re-leathered rebuilt mended repaired regreased reset refurbished".split(
     " ",
   ),
 );
@@ -132,6 +132,13 @@ export const doneWords = new Set(
 /** How a part comes to be made, told afterwards. */
 export const madeWords = new Set(
   "wound spun carved whittled sewed sewn stitched cast printed sawed plaited knitted forged turned machined filed cut milled fabricated folded rolled moulded laminated".split(
+    " ",
+  ),
+);
+
+/** What mends a part, as it had to be done: "I had to bush the arm". */
+export const mendVerbs = new Set(
+  "weld braze bush rebush sleeve bore file straighten rewind solder drill skim lap hone shim true polish grind ream tap scrape stone patch glue recut repack".split(
     " ",
   ),
 );

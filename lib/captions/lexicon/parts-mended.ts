@@ -1,6 +1,8 @@
 /** A part that is mended or cleaned. */
 export const mended = {
   repair: [
+    "got the *3 {done}",
+    "had to {mend} *1 it/them/that/the/those",
     "gone *1 for {doing}",
     "had it/that/them/those *1 {done}",
     "bent it/that/them in/out/straight/round",

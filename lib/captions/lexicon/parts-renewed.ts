@@ -1,6 +1,7 @@
 /** A part that is new: made, or put in place of another. */
 export const renewed = {
   make: [
+    "bent up a/an/another",
     "made that/it/them/those/this from/out",
     "made the *2 again/from",
     "had a *2 turned/made/cut/cast/machined",
@@ -58,6 +59,8 @@ export const renewed = {
     "cast out of",
   ],
   replace: [
+    "i found in",
+    "instead of the *2 one/ones/old/original",
     "is/are getting {part}",
     "is/are getting a/an/new *2 {part}",
     "ordered another/a/one/some/two/three/new",
