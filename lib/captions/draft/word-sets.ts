@@ -50,6 +50,10 @@ export const wordSets: WordSets = {
     const word = tokens[place]?.word ?? "";
     return doneWords.has(word) || (word.length > 4 && word.endsWith("ed") && !notWork.has(word));
   },
+  deed: (tokens, place) => {
+    const word = tokens[place]?.word ?? "";
+    return word.length > 4 && word.endsWith("ed");
+  },
   held: (tokens, place) => heldWords.has(tokens[place]?.word ?? ""),
   season: (tokens, place) => seasonWords.has(tokens[place]?.word ?? ""),
   righted: (tokens, place) => rightedVerbs.has(tokens[place]?.word ?? ""),

@@ -1,6 +1,9 @@
 /** What shows that something was left provisional, and what it waits for. */
 export const provisional = {
   "left for now": [
+    "still got the wrong/old",
+    "used the wrong",
+    "leaving *4 for somebody/someone",
     "it is just/only to see/try/test",
     "left *4 off/out/undone while/until/till/because/so",
     "see us/me/it through",
@@ -55,6 +58,9 @@ export const provisional = {
     "meantime",
   ],
   "not done up": [
+    "but it/they is/are not {done}",
+    "only *4 by eye",
+    "is/are propped/wedged/perched/balanced/resting on/up",
     "is/are *1 a bit of wire/nail",
     "just/only a nail/screw/wire",
     "have not {done} it/that/them/those/the/this",
@@ -117,6 +123,8 @@ export const provisional = {
     "not glued",
   ],
   "waits for something": [
+    "is/are not dry/set/cured",
+    "when/once i have got",
     "is/are being {done}",
     "will leave *6 until/till",
     "leave *5 until/till",
@@ -182,6 +190,10 @@ export const provisional = {
     "have no *3 in the place",
   ],
   "to come back to": [
+    "i need to get/find/buy/order/make some/one/a/another/new",
+    "not touched the/it/that",
+    "the other/right/left one/side/end is not",
+    "i will fit/do/paint/set *3 last",
     "having it/that/them off/apart/out again",
     "it/that/them off/apart/out again",
     "might/may/could *1 come back to",

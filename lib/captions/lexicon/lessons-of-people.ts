@@ -1,6 +1,12 @@
 /** Lessons that people taught: what caught somebody, what a hand before did, what is written down wrong. */
 export const lessonsOfPeople = {
   "somebody was caught by it": [
+    "i missed that/it/this",
+    "i {deed} *4 and it/they {wentwrong}",
+    "found i had/would *1 left/put/missed/forgotten",
+    "you will swear",
+    "check before you order/buy",
+    "tag/label/number them",
     "i would/had *1 assumed/thought/expected",
     "what looks like",
     "you will think the/it/that/they",
@@ -147,6 +153,7 @@ export const lessonsOfPeople = {
     "scratching my head",
   ],
   "what is written is wrong": [
+    "stamped/marked/labelled/labeled *3 but",
     "{document} has/have *5 swapped/wrong/reversed/mixed/backwards",
     "points the wrong way",
     "not what the *2 {document}",

@@ -1,6 +1,9 @@
 /** Lessons that lie in the thing: what looks like something else, goes in two ways, is left-hand, has an order. */
 export const lessonsOfThings = {
   "it looks like something else": [
+    "the old/other/original one did/does/has not",
+    "not obvious",
+    "changed the *2 halfway/during/part/partway",
     "is/are metric but",
     "is/are imperial/whitworth but",
     "look/looks like *4 but",
@@ -70,6 +73,9 @@ export const lessonsOfThings = {
     "one is shorter",
   ],
   "it goes in more than one way": [
+    "in/on the wrong way",
+    "the other way *1 on this/that/these",
+    "runs/run/works/goes/turns/reads backwards",
     "only comes/goes *1 out/in/off/on the way",
     "{number} *1 different ways",
     "{number} ways and only",
@@ -176,6 +182,8 @@ export const lessonsOfThings = {
     "unscrews the wrong way",
   ],
   "the order matters": [
+    "have/has to *6 or *4 never",
+    "everything falls/drops/flies/comes",
     "all to do again",
     "do it all again",
     "have/has to *6 or *4 will not",
@@ -215,6 +223,7 @@ export const lessonsOfThings = {
     "before you put *4 because you can not",
   ],
   "it seems done and is not": [
+    "feels/seems/looks/runs fine/perfect/right/good till/until",
     "drops/falls/pops/flies/shoots/rolls out *1 when/as/if",
     "does nothing",
     "you will think it is",

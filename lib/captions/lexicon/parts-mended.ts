@@ -1,6 +1,8 @@
 /** A part that is mended or cleaned. */
 export const mended = {
   repair: [
+    "i sent away/off",
+    "had to have the *2 {done}",
     "got the *3 {done}",
     "had to {mend} *1 it/them/that/the/those",
     "gone *1 for {doing}",

@@ -59,6 +59,8 @@ export const renewed = {
     "cast out of",
   ],
   replace: [
+    "found a good/better/decent/second/used *3 {part}",
+    "is/are all stainless/brass/new",
     "i found in",
     "instead of the *2 one/ones/old/original",
     "is/are getting {part}",
