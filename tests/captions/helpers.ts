@@ -44,6 +44,8 @@ export const known: readonly Recording[] = [
   one("recordings", "bench-grinder", "srt"),
   one("recordings", "adding-machine", "vtt"),
   one("recordings", "two-man-saw", "srt"),
+  one("recordings", "chain-hoist", "txt"),
+  one("recordings", "laundry-mangle", "vtt"),
 ];
 
 /** The recordings that were kept aside until the rules were made. */

@@ -1,10 +1,12 @@
 import { provisional } from "../lexicon/deferred.ts";
+import { leftHeadings, leftStates } from "../lexicon/deferred-words.ts";
 import { weakProvisional } from "../lexicon/weak-provisional.ts";
 import { type Context, clauseAt, hasWord, nounAfter, sentenceAt } from "./context.ts";
 import { deferredExamples } from "./deferred.examples.ts";
 import { lessonOf } from "./lessons.ts";
 import { PhraseBook } from "./phrase.ts";
 import type { DraftRule } from "./rule.ts";
+import type { Run } from "./sentences.ts";
 import type { Draft } from "./types.ts";
 import { wordSets } from "./word-sets.ts";
 
@@ -24,6 +26,8 @@ export const deferred: DraftRule = {
   examples: deferredExamples,
   find: deferredIn,
 };
+
+const headings = new PhraseBook(leftHeadings.map((text) => [text, true] as const));
 
 interface Left {
   from: number;
@@ -55,7 +59,34 @@ function deferredIn(context: Context): Draft[] {
       else if (!again) left.weak++;
     }
   }
+  lefts.push(...listed(context, lefts));
+  lefts.sort((a, b) => a.from - b.from);
   return lefts.filter((left) => left.strong > 0 || left.weak > 1).map((left) => deferredOf(context, left));
+}
+
+/** How many sentences a list of what is left may have. */
+const longestList = 4;
+
+/** "So what's left? The hood's chipped …": the sentences behind such a heading, where each names a part and its state. */
+function listed(context: Context, known: readonly Left[]): Left[] {
+  const { sentences, topicOf } = context.parts;
+  const found: Left[] = [];
+  for (const [i, heading] of sentences.entries()) {
+    const said = headings.first(context.tokens, heading.from, Math.min(heading.to, heading.from + 8));
+    if (!said) continue;
+    const rest = { from: said.to, to: heading.to };
+    for (const one of [rest, ...sentences.slice(i + 1, i + 1 + longestList)]) {
+      if (topicOf[one.from] !== topicOf[heading.from] || !isLeft(context, one)) continue;
+      if (known.some((left) => left.from < one.to && left.to > one.from)) continue;
+      found.push({ ...one, whys: new Set(["told among what is left"]), strong: 1, weak: 0 });
+    }
+  }
+  return found;
+}
+
+function isLeft(context: Context, { from, to }: Run): boolean {
+  if (to - from < 4 || nounAfter(context, from, to) === null) return false;
+  return hasWord(context.tokens, from, to, leftStates);
 }
 
 /** "Finger tight and back half a turn" is how it is set, not how it was left. */

@@ -2,6 +2,7 @@
 
 /** Words that are a caution by themselves. */
 export const warnings = [
+  "without *2 warning",
   "hands off",
   "one hand in your pocket",
   "so no solvents/solvent/heat/flames/flame/water/oil/hammers/hammering/sanding",

@@ -25,3 +25,28 @@ export const seasonWords = new Set(
     " ",
   ),
 );
+
+/** With these a speaker begins to tell what is not done yet: "so what's left?" */
+export const leftHeadings = [
+  "what is left",
+  "what have i got left",
+  "what is still to do",
+  "still to do",
+  "left to do",
+  "what i have not done",
+  "what is not done",
+  "what i is not done",
+  "things left to do",
+  "bits left to do",
+  "to finish off",
+  "jobs left",
+  "snags",
+  "snag list",
+] as const;
+
+/** What is said of a part in such a list. */
+export const leftStates = new Set(
+  "just only old loose missing not wants needs want need still until till chipped bare rough untouched unfinished temporary next later".split(
+    " ",
+  ),
+);

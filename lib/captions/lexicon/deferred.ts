@@ -1,6 +1,7 @@
 /** What shows that something was left provisional, and what it waits for. */
 export const provisional = {
   "left for now": [
+    "just to {plain} it/that",
     "still got the wrong/old",
     "used the wrong",
     "leaving *4 for somebody/someone",
@@ -123,6 +124,7 @@ export const provisional = {
     "not glued",
   ],
   "waits for something": [
+    "one/ones *1 being {done}",
     "is/are not dry/set/cured",
     "when/once i have got",
     "is/are being {done}",
@@ -190,6 +192,8 @@ export const provisional = {
     "have no *3 in the place",
   ],
   "to come back to": [
+    "still got *6 to put/do/fit/make/find/paint/set/finish",
+    "that is {season}",
     "i need to get/find/buy/order/make some/one/a/another/new",
     "not touched the/it/that",
     "the other/right/left one/side/end is not",

@@ -188,7 +188,7 @@ export const mended = {
     "buffed",
     "cleaned up with",
     "in *2 to soak",
-    "had *5 hanging/soaking/sitting/sat in",
+    "had *5 hanging/soaking/sitting/sat in *1 paraffin/tank/bath/vinegar/citric/solvent/diesel/electrolysis/bucket",
     "been hanging/soaking/sitting/sat in",
     "had *4 in paraffin",
   ],

@@ -19,6 +19,7 @@ export const outcomes = [
   "it/you/they/that/which/we will",
   "it/you/they will not",
   "you get no/nothing",
+  "the *3 never",
   "looks right",
   "does nothing",
   "and does not",

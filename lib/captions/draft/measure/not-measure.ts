@@ -127,7 +127,9 @@ function isShare({ tokens }: Context, { from, to, form }: Amount): boolean {
   );
 }
 
-const drifting = new Set("tolerance drifted drift within about duty slip loss".split(" "));
+const drifting = new Set(
+  "more less over under tolerance drifted drift within about duty slip loss".split(" "),
+);
 const shares = new Set(
   "high low over under out tolerance slow fast solution alcohol mix off up down wear worn load duty strong concentration acid loss".split(
     " ",
@@ -226,9 +228,13 @@ export function isCounting({ tokens }: Context, { from, to }: Amount): string | 
   return tokens[to]?.word === "of" ? ofWhat(tokens, to) : null;
 }
 
+/** "Within a sixteenth of each other", "two thou of true". */
+const closeTo = new Set("each true flat square level".split(" "));
+
 /** "twelve of backlash" is a measurement, "twelve of you" is not. */
 export function ofWhat(tokens: readonly Token[], of: number): string | null {
   const [a, b] = [tokens[of + 1]?.word ?? "", tokens[of + 2]?.word ?? ""];
+  if (closeTo.has(a)) return null;
   return looseness.has(a) || (looseness.has(b) && (a === "end" || a === "side" || a === "run"))
     ? null
     : "a count";
