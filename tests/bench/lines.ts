@@ -1,3 +1,4 @@
+import { captionsLine } from "./captions.ts";
 import { checkValuesLine } from "./check-values.ts";
 import { compileLine } from "./compile.ts";
 import type { BenchLine } from "./measure.ts";
@@ -15,6 +16,7 @@ export const lines: readonly BenchLine[] = [
   sheetLine,
   writeLine,
   checkValuesLine,
+  captionsLine,
   compileLine,
   printLine,
 ];

@@ -1,0 +1,31 @@
+import type { Example } from "../rule.ts";
+
+/** What the rule for measurements must find, and must leave alone. */
+export const measurementExamples: readonly Example[] = [
+  { said: "It's one and three eighths inch across.", gives: ["1-3/8 in"] },
+  { said: "I'm getting two and a half thou.", gives: ["2-1/2 thou"] },
+  { said: "The gap is point oh one five.", gives: ["0.015 in"] },
+  { said: "It moves a sixteenth of an inch.", gives: ["1/16 in"] },
+  { said: "About half a mil of shake.", english: "GB", gives: ["about 1/2 mm"] },
+  { said: "Forty foot pounds on those.", gives: ["40 lbf ft"] },
+  { said: "Mix it fifty to one.", gives: ["50:1"] },
+  { said: "It's an M six by one.", gives: ["M6x1"] },
+  { said: "They're quarter BSF.", gives: ["1/4 BSF"] },
+  { said: "One and a half turns out.", gives: ["1-1/2 turns"] },
+  { said: "Six to eight psi.", gives: ["6 to 8 psi"] },
+  { said: "It was minus twenty degrees C in the freezer.", gives: ["-20 °C"] },
+  { said: "It's 18 though of backlash.", gives: ["18 thou"] },
+  { said: "I make that for thou on the feeler.", gives: ["4 thou"] },
+  { said: "I got 11 thousands of run out. The manual says six max.", gives: ["11 thou", "at most 6 thou"] },
+  { said: "It's twelve thou, no, fourteen.", gives: ["14 thou"] },
+  { said: "it's 19 mil no hang on what did I write down it's 22 mil", english: "GB", gives: ["22 mm"] },
+  { said: "The screws are 3/8 16.", gives: ["3/8-16"] },
+  { said: "It was built in 1947 and I'm 63.", gives: [] },
+  { said: "It was 140 quid.", gives: [] },
+  { said: "New pair ordered, part number A1073.", gives: [] },
+  { said: "There's nearly 300 of you now.", gives: [] },
+  { said: "There's eleven holes on top and then another nine.", gives: [] },
+  { said: "I chased that shaft round for an hour.", gives: [] },
+  { said: "That's a hundred percent going back on the lake.", gives: [] },
+  { said: "Straight 32 grade oil, and a number two taper pin.", gives: [] },
+];

@@ -1,0 +1,4 @@
+/** Captions: files read to cues, cues written for a player, and marks drafted from what was said. */
+export * from "./draft/index.ts";
+export * from "./read/index.ts";
+export { toWebVtt } from "./write.ts";
