@@ -4,6 +4,7 @@ import type {
   Assembly,
   Build,
   CaptionTrack,
+  Cut,
   Edit,
   Item,
   Machine,
@@ -36,6 +37,7 @@ export interface BuildDocument {
   sittings: Sitting[];
   recordings: Recording[];
   captions: CaptionTrack[];
+  cuts: Cut[];
   marks: Mark[];
   stills: Still[];
   edits: Edit[];
@@ -50,6 +52,7 @@ export const rowLists = [
   "sittings",
   "recordings",
   "captions",
+  "cuts",
   "marks",
   "stills",
   "edits",

@@ -33,6 +33,7 @@ export function drawSketch(sketch: Sketch): BuildDocument {
     sittings: [newSitting({ id: "sitting", buildId: BUILD, title: "A sitting" })],
     recordings: [newRecording({ id: "recording", buildId: BUILD, sittingId: "sitting", name: "film.mp4" })],
     captions: [],
+    cuts: [],
     marks,
     stills: (sketch.stills ?? []).map((markId) =>
       newStill({
