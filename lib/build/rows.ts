@@ -111,7 +111,7 @@ export const recordingRow = z.object({
   madeAtTrust: line,
   probe: probed.nullable(),
   trouble: fileTrouble.nullable(),
-  /** Address of the uncut film, with `{seconds}` where the moment goes; empty when it is not published. */
+  /** Address of the uncut film, with `{seconds}` where the moment goes, or plain; empty when it is not published. */
   publishedAt: z.string().max(2000),
   /** SHA-256 of the bytes in hex; null until it has been computed. */
   sha256: z.string().length(64).nullable(),
