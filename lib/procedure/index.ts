@@ -10,7 +10,7 @@ export {
   splitAt,
   withEdits,
 } from "./edits.ts";
-export { filmOfProcedure, publishedLink } from "./moment.ts";
+export { cutOfFilm, filmOfProcedure, publishedLink } from "./moment.ts";
 export { sayEdit } from "./overlay.ts";
 export { proposeAlt } from "./propose-alt.ts";
 export * from "./tree.ts";

@@ -1,8 +1,16 @@
 import type { Recording } from "#lib/build/index.ts";
 import type { Film } from "#lib/cut/index.ts";
 import type { Mark } from "#lib/mark/index.ts";
-import { exact, toNumber } from "#lib/rational/index.ts";
-import { filmPlaces, filmSpans, mediaFragment, sayMoment } from "#lib/time/index.ts";
+import { exact, ofNumber, rational, toNumber } from "#lib/rational/index.ts";
+import {
+  type Cut,
+  filmPlaces,
+  filmSpans,
+  makeCut,
+  mediaFragment,
+  readRate,
+  sayMoment,
+} from "#lib/time/index.ts";
 import type { FilmOfProcedure, Moment, PlaceInFilm } from "./tree.ts";
 
 interface Lookup {
@@ -40,20 +48,22 @@ function placesOf({ row, cut }: Film, recording: string, at: number, until: numb
   return places.map((place) => ({
     ...place,
     written: sayMoment(place.at),
-    link: publishedLink(row.publishedAt, place.at),
+    link: publishedLink(row.publishedAt, place.at, place.until),
   }));
 }
 
 /**
  * The address of a second of a published film. Hosts have ways of their own to say a second: `{seconds}` stands where
- * it goes. An address without it gets a media fragment (W3C Media Fragments URI 1.0). Null unless it is an http address.
+ * it goes. An address without it gets a media fragment (W3C Media Fragments URI 1.0), with an end where there is one.
+ * Null unless it is an http address.
  */
-export function publishedLink(template: string, at: number): string | null {
+export function publishedLink(template: string, at: number, until: number | null = null): string | null {
   const seconds = Math.floor(at);
   const address = template.trim().replaceAll("{seconds}", String(seconds));
   if (!URL.canParse(address)) return null;
   const url = new URL(address);
-  if (!template.includes("{seconds}")) url.hash = mediaFragment(seconds);
+  if (!template.includes("{seconds}"))
+    url.hash = mediaFragment(seconds, until === null ? null : Math.ceil(until));
   return url.protocol === "https:" || url.protocol === "http:" ? url.href : null;
 }
 
@@ -73,4 +83,17 @@ export function filmOfProcedure({ row, name, rate, cut }: Film): FilmOfProcedure
       speed: exact(speed),
     })),
   };
+}
+
+/** The cut that a procedure's film is, to look moments up in. */
+export function cutOfFilm({ rate, duration, segments }: FilmOfProcedure): Cut {
+  const frames = readRate(rate) ?? { n: 25n, d: 1n };
+  const placed = segments.map(({ recordingId, start, end, from, speed }) => ({
+    source: recordingId,
+    start: rational(start),
+    end: rational(end),
+    from: rational(from),
+    speed: rational(speed),
+  }));
+  return makeCut(placed, { n: frames.d, d: frames.n }, ofNumber(duration));
 }

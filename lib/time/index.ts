@@ -20,6 +20,7 @@ export {
   filmSpans,
   filmToRecording,
   makeCut,
+  type PlacedSegment,
   type Segment,
   type SourceMoment,
   type SourceSpan,

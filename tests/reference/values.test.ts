@@ -25,11 +25,7 @@ const adapters = new Map(
 );
 
 /** Topics whose reading is on its way; each is named as skipped, not passed over in silence. */
-const awaited = new Set(
-  ["webvtt-timestamp", "webvtt-cue", "web-annotation", "edl-cmx3600", "otio-schema", "schema-org"].filter(
-    (topic) => !adapters.has(topic),
-  ),
-);
+const awaited = new Set(["webvtt-timestamp", "webvtt-cue"].filter((topic) => !adapters.has(topic)));
 
 for (const file of files) {
   const place = path.join(directory, file);
