@@ -5,7 +5,9 @@ import type { CheckedProcedure, Procedure } from "#lib/procedure/index.ts";
 import { actionWithoutWords } from "./action-without-words.ts";
 import { cautionUnrated } from "./caution-unrated.ts";
 import { cautionWithoutWayOut } from "./caution-without-way-out.ts";
+import { filmList } from "./film-list.ts";
 import { noUnit } from "./no-unit.ts";
+import { notInFilm } from "./not-in-film.ts";
 import { openDeferred } from "./open-deferred.ts";
 import { orphanedEdit } from "./orphaned-edit.ts";
 import type { Rule } from "./rule.ts";
@@ -32,6 +34,9 @@ export const rules: readonly Rule[] = [
   actionWithoutWords,
   stepWithoutStill,
   stillWithoutWords,
+  // the film
+  filmList,
+  notInFilm,
 ];
 
 /** What the rules say of a procedure, worst first, with the restorer's answers where they hold. */
