@@ -9,6 +9,7 @@ const screens = [
   ["log with film", "BUILD/sittings/demo-sitting-bench?mark=demo-mark-030", ".log-row.hand"],
   ["log without film", "BUILD/sittings/demo-sitting-desk", ".log-row"],
   ["procedure", "BUILD/procedure", ".procedure"],
+  ["film", "BUILD/film", "main"],
   ["changes", "BUILD/changes", "main"],
   ["settings", "/settings", "main"],
   ["keeping", "/keep", "main"],
