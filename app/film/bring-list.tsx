@@ -20,6 +20,7 @@ export function BringList() {
   const [waiting, setWaiting] = useState<Waiting | null>(null);
   const [trouble, setTrouble] = useState<string | null>(null);
   const [rate, setRate] = useState("");
+  const [brought, setBrought] = useState(0);
   const id = useId();
   const rank = Math.max(0, ...present(document.cuts).map((cut) => cut.rank)) + 1;
   const add = (given: Partial<Cut> & Pick<Cut, "form">) => {
@@ -32,6 +33,7 @@ export function BringList() {
     ]);
     setWaiting(null);
     setRate("");
+    setBrought(brought + 1);
   };
   const choose = async (file: File | undefined) => {
     setTrouble(null);
@@ -59,6 +61,7 @@ export function BringList() {
         <div className="wide">
           <label htmlFor={id}>Edit list</label>
           <input
+            key={brought}
             id={id}
             type="file"
             accept=".otio,.edl,.txt,application/json,text/plain"

@@ -93,7 +93,7 @@ function Problems({ film }: { film: ReturnType<typeof readFilm> }) {
   if (film.problems.length === 0) return null;
   return (
     <div role="status">
-      <h3>What cannot be followed</h3>
+      <h3 style={{ marginTop: 18 }}>What cannot be followed</h3>
       {film.problems.map(({ where, found, expected, todo }) => (
         <p className="finding" key={`${where} ${found}`}>
           <b>{where}.</b> {found} {expected} {todo}

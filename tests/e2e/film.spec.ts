@@ -22,7 +22,7 @@ test("an edit list is brought in, its reel mended, and every moment has its plac
   const file = info.outputPath("pump.edl");
   fs.mkdirSync(path.dirname(file), { recursive: true });
   fs.writeFileSync(file, list);
-  await page.getByLabel("Edit list").setInputFiles(file);
+  await page.getByLabel("Edit list", { exact: true }).setInputFiles(file);
   const bring = page.getByRole("button", { name: "Bring in pump" });
   await expect(bring, "the rate is asked for, never guessed").toBeDisabled();
   await page.getByLabel(/Frames a second/).selectOption("25");
