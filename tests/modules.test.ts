@@ -60,6 +60,7 @@ describe("the direction of modules", () => {
 
   test("what is computed between the edges reads no file and knows no clock", () => {
     const pure = new Set([
+      "rational",
       "time",
       "quantity",
       "reference",
@@ -67,6 +68,7 @@ describe("the direction of modules", () => {
       "mark",
       "captions",
       "build",
+      "cut",
       "procedure",
       "check",
       "gotcha",

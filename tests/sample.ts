@@ -20,6 +20,7 @@ export function sampleDocument(given: Partial<BuildDocument> = {}): BuildDocumen
       newRecording({ id: "recording-1", buildId: "build-1", sittingId: "sitting-1", name: "first.mp4" }),
     ],
     captions: [],
+    cuts: [],
     marks: [],
     stills: [],
     edits: [],

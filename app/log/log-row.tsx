@@ -11,10 +11,12 @@ interface Props {
   step: Step | undefined;
   balloon: number | undefined;
   open: boolean;
+  /** Its places in the edited film, in words; undefined where there is none. */
+  film: string | undefined;
 }
 
 /** The cells of one row: time, kind, words, and what the program reads in it. */
-export const RowCells = memo(function RowCells({ mark, step, balloon, open }: Props) {
+export const RowCells = memo(function RowCells({ mark, step, balloon, open, film }: Props) {
   return (
     <div className="cells">
       <span className="num" role="cell">
@@ -25,7 +27,7 @@ export const RowCells = memo(function RowCells({ mark, step, balloon, open }: Pr
       </span>
       <span role="cell">{lineOf(mark) || <span className="soft">no words yet</span>}</span>
       <span role="cell" className="reading">
-        {readingOf(mark, step, open)}
+        {[readingOf(mark, step, open), film].filter(Boolean).join(" · ")}
       </span>
     </div>
   );

@@ -25,7 +25,7 @@ export function LogRows({
   /** The element that scrolls; null until it is in the page. */
   sheet: HTMLDivElement | null;
 }) {
-  const { procedure, stepOf } = useDerived();
+  const { procedure, stepOf, inFilm } = useDerived();
   const balloons = useMemo(() => balloonsOf(procedure), [procedure]);
   const open = useMemo(
     () => new Set(procedure.deferred.filter((line) => line.closedBy === null).map((line) => line.mark)),
@@ -70,6 +70,7 @@ export function LogRows({
               step={stepOf.get(mark.id)}
               balloon={balloons.get(mark.id)}
               open={open.has(mark.id)}
+              film={inFilm.get(mark.id)}
             />
             {inHand && (
               <div role="cell" aria-label="Fields">

@@ -27,6 +27,7 @@ export function BuildTitleBlock() {
     { field: "Sitting", value: here?.title ?? "none yet", href: here ? `${home}/sittings/${here.id}` : home },
     { field: "Sheet", value: "Procedure", href: `${home}/procedure` },
     { field: "Sheet", value: "Releases", href: `${home}/releases` },
+    { field: "Sheet", value: "Film", href: `${home}/film` },
     { field: "Sheet", value: "Changes", href: `${home}/changes` },
     { field: "Book", value: "Machines", href: "/" },
     { field: "Book", value: "Reference", href: "/reference" },

@@ -4,6 +4,7 @@ import type {
   Build,
   BuildDocument,
   CaptionTrack,
+  Cut,
   Edit,
   Item,
   Machine,
@@ -30,6 +31,7 @@ type AnyRow =
   | Sitting
   | Recording
   | CaptionTrack
+  | Cut
   | Mark
   | Still
   | Edit
@@ -65,6 +67,7 @@ const lists = {
   sitting: "sittings",
   recording: "recordings",
   captionTrack: "captions",
+  cut: "cuts",
   mark: "marks",
   still: "stills",
   edit: "edits",

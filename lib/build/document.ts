@@ -4,6 +4,7 @@ import type {
   Assembly,
   Build,
   CaptionTrack,
+  Cut,
   Edit,
   Erratum,
   Item,
@@ -38,6 +39,7 @@ export interface BuildDocument {
   sittings: Sitting[];
   recordings: Recording[];
   captions: CaptionTrack[];
+  cuts: Cut[];
   marks: Mark[];
   stills: Still[];
   edits: Edit[];
@@ -54,6 +56,7 @@ export const rowLists = [
   "sittings",
   "recordings",
   "captions",
+  "cuts",
   "marks",
   "stills",
   "edits",

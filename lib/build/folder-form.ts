@@ -6,6 +6,7 @@ import {
   assemblyRow,
   buildRow,
   captionTrackRow,
+  cutRow,
   editRow,
   erratumRow,
   itemRow,
@@ -29,7 +30,7 @@ const inside = z
   });
 
 /**
- * `build.json` of a build folder. Text of captions and bytes of stills lie in files beside it, named in
+ * `build.json` of a build folder. Text of captions and edit lists and bytes of stills lie in files beside it, named in
  * `files` by the id of their row; recordings are named there too where they lie in the folder.
  */
 export const buildFolder = z.object({
@@ -42,6 +43,11 @@ export const buildFolder = z.object({
   sittings: z.array(sittingRow).max(10_000),
   recordings: z.array(recordingRow).max(10_000),
   captions: z.array(captionTrackRow.omit({ text: true })).max(10_000),
+  /** Absent in folders written before there were cuts. */
+  cuts: z
+    .array(cutRow.omit({ text: true }))
+    .max(1000)
+    .default([]),
   marks: z.array(markRow).max(200_000),
   stills: z.array(stillRow).max(100_000),
   edits: z.array(editRow).max(100_000),
@@ -65,12 +71,13 @@ export type BuildFolder = z.infer<typeof buildFolder>;
 
 /** What a document's `build.json` says, given the names of the files beside it. */
 export function toFolder(document: BuildDocument, files: Record<string, string>): BuildFolder {
-  const { captions, ...rest } = document;
+  const { captions, cuts, ...rest } = document;
   return {
     form: "witness-mark-build",
     version: folderVersion,
     ...rest,
     captions: captions.map(({ text: _, ...track }) => track),
+    cuts: cuts.map(({ text: _, ...cut }) => cut),
     files,
   };
 }

@@ -1,4 +1,4 @@
-import type { Build, Edit, Item, Machine, Recording, Sitting, Still } from "./rows.ts";
+import type { Build, Cut, Edit, Item, Machine, Recording, Sitting, Still } from "./rows.ts";
 
 /** New rows with what a row has until somebody says otherwise. The caller gives ids. */
 const fresh = { gone: null, rev: 0 } as const;
@@ -40,6 +40,21 @@ export function newRecording(
     trouble: null,
     publishedAt: "",
     sha256: null,
+    ...given,
+  };
+}
+
+export function newCut(given: Pick<Cut, "id" | "buildId" | "form"> & Partial<Cut>): Cut {
+  return {
+    ...fresh,
+    name: "",
+    text: "",
+    rate: "",
+    startsAt: "",
+    publishedAt: "",
+    reels: [],
+    segments: [],
+    rank: 0,
     ...given,
   };
 }

@@ -111,7 +111,7 @@ export const recordingRow = z.object({
   madeAtTrust: line,
   probe: probed.nullable(),
   trouble: fileTrouble.nullable(),
-  /** Address of the uncut film, with `{seconds}` where the moment goes; empty when it is not published. */
+  /** Address of the uncut film, with `{seconds}` where the moment goes, or plain; empty when it is not published. */
   publishedAt: z.string().max(2000),
   /** SHA-256 of the bytes in hex; null until it has been computed. */
   sha256: z.string().length(64).nullable(),
@@ -129,6 +129,44 @@ export const captionTrackRow = z.object({
   text: z.string().max(20_000_000),
 });
 export type CaptionTrack = z.infer<typeof captionTrackRow>;
+
+/**
+ * An edited film: the edit list as it came, or a few stretches marked by hand; and what the restorer had to say of it.
+ * Of several cuts the one of the highest rank is the film that links lead to.
+ */
+export const cutRow = z.object({
+  ...base,
+  buildId: id,
+  name: line,
+  form: z.enum(["cmx3600", "otio", "hand"]),
+  /** The edit list to the letter; empty for one marked by hand. */
+  text: z.string().max(20_000_000),
+  /** Frames a second of a CMX3600 list, as written: "25", "29.97", "30000/1001". Empty where the list says it. */
+  rate: z.string().max(20),
+  /** Timecode of the film's first frame; empty: that of the first event. */
+  startsAt: z.string().max(20),
+  /** Address of the film, with `{seconds}` where the moment goes, or plain; empty when it is not published. */
+  publishedAt: z.string().max(2000),
+  /** What was said by hand of reels: which recording one is (null: none of this build), what its first frame bears. */
+  reels: z
+    .array(z.object({ reel: z.string().max(1000), recordingId: id.nullable(), startsAt: z.string().max(20) }))
+    .max(2000),
+  /** Stretches by hand: the film from `at` until `until` shows a recording from `from` on. All in seconds. */
+  segments: z
+    .array(
+      z.object({
+        at: z.number().finite().min(0).max(1e7),
+        until: z.number().finite().min(0).max(1e7).nullable(),
+        recordingId: id,
+        from: z.number().finite().min(0).max(1e7),
+        /** Recording seconds for each second of film: 2 twice as fast, -1 backwards, 0 frozen. */
+        speed: z.number().finite().min(-1000).max(1000),
+      }),
+    )
+    .max(2000),
+  rank: z.number().finite(),
+});
+export type Cut = z.infer<typeof cutRow>;
 
 /** A frame picked from a recording, or a photograph, that shows a mark. */
 export const stillRow = z.object({

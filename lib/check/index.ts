@@ -5,8 +5,10 @@ import type { CheckedProcedure, Procedure } from "#lib/procedure/index.ts";
 import { actionWithoutWords } from "./action-without-words.ts";
 import { cautionUnrated } from "./caution-unrated.ts";
 import { cautionWithoutWayOut } from "./caution-without-way-out.ts";
+import { filmList } from "./film-list.ts";
 import { measurementRules } from "./measurement/over-marks.ts";
 import { noUnit } from "./no-unit.ts";
+import { notInFilm } from "./not-in-film.ts";
 import { openDeferred } from "./open-deferred.ts";
 import { orphanedEdit } from "./orphaned-edit.ts";
 import { reportOpen } from "./report-open.ts";
@@ -34,6 +36,9 @@ export const rules: readonly Rule[] = [
   actionWithoutWords,
   stepWithoutStill,
   stillWithoutWords,
+  // the film
+  filmList,
+  notInFilm,
 ];
 
 /** What the rules say of a procedure, worst first, with the restorer's answers where they hold. */

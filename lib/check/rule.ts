@@ -35,6 +35,8 @@ export interface Example {
 export interface Sketch {
   /** Second of the recording, kind, fields. Ids are `kind@second`. */
   marks?: readonly (readonly [at: number, kind: Mark["kind"], fields: Record<string, unknown>])[];
+  /** The edit list of the film, CMX3600 at 25 frames a second; its one recording is "film.mp4". */
+  film?: string;
   /** Ids of marks that have a still. */
   stills?: readonly string[];
   edits?: readonly {

@@ -1,6 +1,7 @@
 import {
   type BuildDocument,
   newBuild,
+  newCut,
   newEdit,
   newMachine,
   newRecording,
@@ -33,6 +34,7 @@ export function drawSketch(sketch: Sketch): BuildDocument {
     sittings: [newSitting({ id: "sitting", buildId: BUILD, title: "A sitting" })],
     recordings: [newRecording({ id: "recording", buildId: BUILD, sittingId: "sitting", name: "film.mp4" })],
     captions: [],
+    cuts: cutsOf(sketch),
     marks,
     stills: (sketch.stills ?? []).map((markId) =>
       newStill({
@@ -51,4 +53,9 @@ export function drawSketch(sketch: Sketch): BuildDocument {
     errata: [],
     foreign: [],
   };
+}
+
+function cutsOf({ film }: Sketch) {
+  if (film === undefined) return [];
+  return [newCut({ id: "cut", buildId: BUILD, form: "cmx3600", rate: "25", text: film })];
 }

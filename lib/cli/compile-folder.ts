@@ -1,6 +1,6 @@
 import fs from "node:fs/promises";
 import path from "node:path";
-import { present } from "#lib/build/index.ts";
+import { type BuildDocument, type Cut, present } from "#lib/build/index.ts";
 import { check } from "#lib/check/index.ts";
 import { type Finding, finding, open, worstFirst } from "#lib/finding/index.ts";
 import { pathIn, type ReadFolder, readFolder, readInside } from "#lib/folder/index.ts";
@@ -11,8 +11,13 @@ import {
   historyOf,
   type Output,
   type Paper,
+  toAnnotations,
+  toChapters,
+  toHowTo,
   toHtml,
   toMarkdown,
+  toMeasurementsCsv,
+  toOtio,
   toPartsCsv,
   toPdf,
 } from "#lib/publish/index.ts";
@@ -27,15 +32,16 @@ export interface Compiled {
 }
 
 /**
- * A build folder in, its procedure out: PDF, HTML, Markdown, parts list and findings. Needs neither database nor
- * browser. A moment without a picture is taken from the film with ffmpeg where both are there; else it is a finding.
+ * A build folder in, its procedure out in every form there is, and the findings. Needs neither database nor browser.
+ * A cut that is given is the film; else the folder's own. A moment without a picture is taken from the film with ffmpeg where both are there; else it is a finding.
  */
 export async function compileFolder(
   folder: string,
   out: string,
-  options: { edition?: Edition; paper: Paper; printedOn: string },
+  options: { edition?: Edition; paper: Paper; printedOn: string; cut?: Cut },
 ): Promise<Compiled> {
   const read = await readFolder(folder);
+  if (options.cut) read.document.cuts.push(foremost(options.cut, read.document));
   const taken = await takeMissingStills(read);
   const checked = checkFolder(read);
   const history = historyOf(read.document, checked.procedure);
@@ -45,18 +51,30 @@ export async function compileFolder(
     await toHtml(checked, publishing),
     await toMarkdown(checked, publishing),
     await toPartsCsv(checked, publishing),
+    await toMeasurementsCsv(checked, publishing),
+    await toHowTo(checked, publishing),
+    await toAnnotations(checked, publishing),
+    await toOtio(checked, publishing),
+    await toChapters(checked),
   ];
   const findings = {
     name: "findings.json",
     bytes: Buffer.from(`${JSON.stringify(checked.findings, null, 2)}\n`),
   };
-  const files = await writeAll(out, [...outputs.flatMap((output) => output.files), findings]);
+  // Several outputs carry the same stills.
+  const named = new Map(outputs.flatMap(({ files }) => files).map((file) => [file.name, file]));
+  const files = await writeAll(out, [...named.values(), findings]);
   return {
     checked,
     files,
     losses: [...new Set(outputs.flatMap((output) => output.losses))],
     wrong: open(checked.findings).filter((one) => one.severity === "wrong").length,
   };
+}
+
+/** A cut that comes from elsewhere stands before those of the folder. */
+function foremost(cut: Cut, { build, cuts }: BuildDocument): Cut {
+  return { ...cut, buildId: build.id, rank: Math.max(0, ...cuts.map(({ rank }) => rank)) + 1 };
 }
 
 /** What the rules say, and what the folder itself lacks. */

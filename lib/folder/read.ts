@@ -37,7 +37,8 @@ const MOST_STILL = 80_000_000;
  * @throws FolderError when there is no `build.json`, or it is not of the documented form.
  */
 export async function readFolder(folder: string): Promise<ReadFolder> {
-  const { files: named, captions, form: _form, version: _version, ...rest } = await readJson(folder);
+  const { files: named, captions, cuts, form: _form, version: _version, ...rest } = await readJson(folder);
+  const withText = new Set([...captions, ...cuts].map((row) => row.id));
   const files = new Map<string, string>();
   const missing: ReadFolder["missing"] = [];
   const texts = new Map<string, string>();
@@ -45,7 +46,7 @@ export async function readFolder(folder: string): Promise<ReadFolder> {
   for (const [id, place] of Object.entries(named)) {
     try {
       await lookAtFile(folder, place, hashes.get(id));
-      if (captions.some((track) => track.id === id)) texts.set(id, await readText(folder, place));
+      if (withText.has(id)) texts.set(id, await readText(folder, place));
       files.set(id, place);
     } catch (error) {
       missing.push({ id, path: place, why: error instanceof Error ? error.message : String(error) });
@@ -57,6 +58,7 @@ export async function readFolder(folder: string): Promise<ReadFolder> {
     ...rest,
     stills,
     captions: captions.map((track) => ({ ...track, text: texts.get(track.id) ?? "" })),
+    cuts: cuts.map((cut) => ({ ...cut, text: texts.get(cut.id) ?? "" })),
   };
   return { document, folder, files, missing };
 }

@@ -14,7 +14,7 @@ export interface Sources {
 
 /**
  * Writes a build as a folder of plain files that make sense without the program: `build.json`, `captions/`,
- * `stills/` and, where asked for, `recordings/`. The folder must be new or empty. It grows under another name, and
+ * `cuts/`, `stills/` and, where asked for, `recordings/`. The folder must be new or empty. It grows under another name, and
  * everything is on disk when this returns; cut short, there is no half file under its own name.
  *
  * @returns paths of the files written, in the folder.
@@ -60,6 +60,11 @@ async function writeFiles(document: BuildDocument, folder: string, sources: Sour
   }
   for (const track of present(document.captions)) {
     await add(track.id, `captions/${freeName(track.name, files)}`, (to) => fs.writeFile(to, track.text));
+  }
+  for (const cut of present(document.cuts).filter(({ text }) => text !== "")) {
+    const ending = cut.form === "otio" ? "otio" : "edl";
+    const name = freeName(`${cut.name || "film"}.${ending}`, files);
+    await add(cut.id, `cuts/${name}`, (to) => fs.writeFile(to, cut.text));
   }
   for (const recording of present(document.recordings)) {
     const from = await sources.recording(recording.id);

@@ -1,10 +1,11 @@
-import { type BuildDocument, present } from "#lib/build/index.ts";
-import { type Mark, stages } from "#lib/mark/index.ts";
+import { type BuildDocument, clocksOf, present } from "#lib/build/index.ts";
+import { compareMarks, type Mark, stages } from "#lib/mark/index.ts";
 import { consumableList, partsList, toolList } from "./lists.ts";
+import { filmOfProcedure } from "./moment.ts";
 import { layOn, splitsOf } from "./overlay.ts";
 import { place } from "./place.ts";
-import { deferredLine, lookupOf, loose, makeStep, measurementLine, partUse } from "./steps.ts";
-import type { Procedure, Step } from "./tree.ts";
+import { deferredLine, type Lookup, lookupOf, loose, makeStep, measurementLine, partUse } from "./steps.ts";
+import type { MarkMoment, Procedure, RecordingLine, Step } from "./tree.ts";
 
 /**
  * The procedure of a build. Marks are placed by their time, hand edits laid on, and steps made of what
@@ -36,7 +37,32 @@ export function compile(document: BuildDocument): Procedure {
     tray: tray.map((mark) => loose(mark, lookup)),
     unsorted: placed.unsorted.map((mark) => loose(mark, lookup)),
     orphans: orphans.sort((a, b) => (a.edit < b.edit ? -1 : 1)),
+    recordings: recordingLines(document),
+    moments: momentsOf(steps, [...marks.values()], lookup, document),
+    ...(lookup.film && { film: filmOfProcedure(lookup.film) }),
   };
+}
+
+function recordingLines(document: BuildDocument): RecordingLine[] {
+  return present(document.recordings)
+    .map(({ id, name, sha256, probe, publishedAt }) => ({
+      id,
+      name,
+      sha256,
+      duration: probe?.duration ?? null,
+      publishedAt,
+    }))
+    .sort((a, b) => (a.name < b.name ? -1 : a.name > b.name ? 1 : a.id < b.id ? -1 : 1));
+}
+
+function momentsOf(steps: Step[], marks: Mark[], lookup: Lookup, document: BuildDocument): MarkMoment[] {
+  const stepOf = new Map(steps.flatMap((step) => step.marks.map((mark) => [mark, step.number])));
+  return marks.sort(compareMarks(clocksOf(document))).flatMap((mark) => {
+    const { moment, words } = loose(mark, lookup);
+    return moment
+      ? [{ mark: mark.id, kind: mark.kind, words, step: stepOf.get(mark.id) ?? null, moment }]
+      : [];
+  });
 }
 
 /** Every step of a procedure, in order. */

@@ -12,7 +12,7 @@ export {
   splitAt,
   withEdits,
 } from "./edits.ts";
+export { cutOfFilm, filmOfProcedure, publishedLink } from "./moment.ts";
 export { sayEdit } from "./overlay.ts";
 export { proposeAlt } from "./propose-alt.ts";
-export { publishedLink } from "./steps.ts";
 export * from "./tree.ts";

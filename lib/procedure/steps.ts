@@ -1,4 +1,5 @@
 import { type BuildDocument, present, type Recording, type Still } from "#lib/build/index.ts";
+import { type Film, filmOf } from "#lib/cut/index.ts";
 import {
   characteristicValues,
   isPartEvent,
@@ -8,7 +9,7 @@ import {
   typedOf,
   wordsOf,
 } from "#lib/mark/index.ts";
-import { sayMoment } from "#lib/time/index.ts";
+import { momentOf } from "./moment.ts";
 import type { Edited } from "./overlay.ts";
 import { proposeAlt } from "./propose-alt.ts";
 import type {
@@ -18,7 +19,6 @@ import type {
   GotchaNote,
   Loose,
   MeasurementLine,
-  Moment,
   PartUse,
   Step,
   SupplyUse,
@@ -31,6 +31,8 @@ export interface Lookup {
   itemNames: ReadonlyMap<string, string>;
   /** The mark that closes a mark, by the id of the closed one. */
   closers: ReadonlyMap<string, string>;
+  /** The edited film; null where the build has none. */
+  film: Film | null;
   /** The number of an item in the parts list. */
   balloon: (item: string) => number;
 }
@@ -47,6 +49,7 @@ export function lookupOf(document: BuildDocument): Lookup {
     stills,
     itemNames: new Map(document.items.map((item) => [item.id, item.name])),
     closers: closersOf(document),
+    film: filmOf(document),
     balloon: (item) => {
       if (!balloons.has(item)) balloons.set(item, balloons.size + 1);
       return balloons.get(item) as number;
@@ -199,27 +202,6 @@ export function deferredLine(mark: Mark, step: number | null, lookup: Lookup): D
 export function loose(mark: Mark, lookup: Lookup): Loose {
   const words = wordsOf(mark) || wordsOf(mark, "item");
   return { mark: mark.id, kind: mark.kind, words, moment: momentOf(mark, lookup) };
-}
-
-function momentOf(mark: Mark, lookup: Lookup): Moment | null {
-  const recording = mark.recordingId === null ? undefined : lookup.recordings.get(mark.recordingId);
-  if (!recording || mark.at === null) return null;
-  return {
-    recordingId: recording.id,
-    recordingName: recording.name,
-    at: mark.at,
-    written: sayMoment(mark.at),
-    link: publishedLink(recording.publishedAt, mark.at),
-  };
-}
-
-/** The address of a second of a published film; null unless the template is an http address with `{seconds}`. */
-export function publishedLink(template: string, at: number): string | null {
-  if (!template.includes("{seconds}")) return null;
-  const address = template.replaceAll("{seconds}", String(Math.floor(at)));
-  if (!URL.canParse(address)) return null;
-  const url = new URL(address);
-  return url.protocol === "https:" || url.protocol === "http:" ? url.href : null;
 }
 
 function figure(still: Still, step: Step): Figure {

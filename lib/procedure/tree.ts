@@ -26,6 +26,59 @@ export interface Procedure {
   unsorted: Loose[];
   /** Hand edits that no longer find what they were made on. */
   orphans: Orphan[];
+  /** The recordings that its moments lie on, by name. */
+  recordings: RecordingLine[];
+  /** Every mark that has a moment, in order: what other programs are told of. */
+  moments: MarkMoment[];
+  /** The edited film its moments are looked up in; absent where there is none. */
+  film?: FilmOfProcedure;
+}
+
+/** A recording as an output names it. */
+export interface RecordingLine {
+  id: string;
+  name: string;
+  /** Of its bytes, in hex; null until it has been computed. A name may change: this does not. */
+  sha256: string | null;
+  /** Seconds; null until it has been looked at. */
+  duration: number | null;
+  /** Address of its published uncut film, with `{seconds}` or plain; empty where none is. */
+  publishedAt: string;
+}
+
+/** A mark with its moment, and the step it belongs to. */
+export interface MarkMoment {
+  mark: string;
+  kind: string;
+  words: string;
+  /** Null in the tray, and for what is unsorted. */
+  step: number | null;
+  moment: Moment;
+}
+
+/** The edited film: which stretch of which recording stands where in it. */
+export interface FilmOfProcedure {
+  cut: string;
+  name: string;
+  /** Frames a second as written: "25", "29.97"; empty where it does not matter. */
+  rate: string;
+  /** Seconds. */
+  duration: number;
+  /** Address, with `{seconds}` where the moment goes, or plain; empty where it is not published. */
+  publishedAt: string;
+  segments: FilmSegment[];
+}
+
+/**
+ * A stretch of the film, half-open, in fractions of seconds ("1001/30000"): recording time = from + speed × (film
+ * time − start).
+ */
+export interface FilmSegment {
+  recordingId: string;
+  start: string;
+  end: string;
+  from: string;
+  speed: string;
 }
 
 export interface StageOfSteps {
@@ -58,15 +111,33 @@ export interface Step {
   marks: string[];
 }
 
-/** A second of a recording, and where a reader of the published film finds it. */
+/** A second of a recording, and where a reader finds it: in the edited film, or in the uncut one. */
 export interface Moment {
   recordingId: string;
   recordingName: string;
   /** Seconds of the recording's clock. */
   at: number;
-  /** "14:08": written beside the QR code, so that it helps where the code cannot be read. */
+  /** Where a span ends, same clock; absent for a moment. */
+  until?: number;
+  /** "14:08", of what the link leads to: beside the QR code, so that it helps where the code cannot be read. */
   written: string;
-  /** Address of that second in the published uncut film; null where none is published. */
+  /** Address of its first place in the published film, else of its second in the uncut one; null where neither is. */
+  link: string | null;
+  /** The film that `written` is a time of, where it is the edited one. */
+  of?: string;
+  /** Its places in the edited film: none, one or several. Absent where the build has no film. */
+  film?: PlaceInFilm[];
+}
+
+/** Where a moment is seen in the edited film. */
+export interface PlaceInFilm {
+  /** Seconds of the film. */
+  at: number;
+  /** Where it ends: of a span, or of a picture that stands still; null for a moment. */
+  until: number | null;
+  /** "3:12". */
+  written: string;
+  /** Address of that second; null where the film is not published. */
   link: string | null;
 }
 

@@ -1,9 +1,14 @@
 /** Outputs: one folder each. A checked procedure in; files, and what the format cannot carry, out. */
+export { toAnnotations } from "./annotations/index.ts";
 export { canonicalJson } from "./canonical-json.ts";
 export { contentHash } from "./content-hash.ts";
+export { cuesInFilm, type RecordingCue, toCaptions, toChapters, webVtt } from "./film/index.ts";
+export { toHowTo } from "./howto/index.ts";
 export { type BodyOptions, procedureBody, toHtml } from "./html/index.ts";
 export { limits } from "./limits.ts";
 export { toMarkdown } from "./markdown/index.ts";
+export { toMeasurementsCsv } from "./measurements/index.ts";
+export { toOtio } from "./otio/index.ts";
 export type { Output, OutputFile, Paper, Publish, PublishOptions } from "./output.ts";
 export { type Edition, editions } from "./output.ts";
 export { toPartsCsv } from "./parts/index.ts";

@@ -1,5 +1,5 @@
 import { type CharacteristicValue, partEvents, type SignalWord, type Stage } from "#lib/mark/index.ts";
-import type { CautionNote, DeferredLine, PartUse, Procedure, Step } from "#lib/procedure/tree.ts";
+import type { CautionNote, DeferredLine, Moment, PartUse, Procedure, Step } from "#lib/procedure/tree.ts";
 import type { CorrectionLine, RevisionLine } from "./release/history.ts";
 import type { SheetState } from "./state.ts";
 
@@ -120,6 +120,15 @@ export function partEventText(use: PartUse): string {
 export function partRemarks(use: PartUse): string[] {
   const lies = use.container.trim() === "" ? "" : `Lies in ${use.container.trim()}`;
   return [use.wayRound.trim(), lies, use.note.trim()].filter(Boolean);
+}
+
+/** What is said of a moment's places in the edited film, beside what its link leads to; empty where nothing is to say. */
+export function filmNote({ film, of }: Moment): string {
+  if (!film) return "";
+  const others = film.map(({ written }) => written).slice(of === undefined ? 0 : 1);
+  if (film.length === 0) return "Not in the film";
+  if (others.length === 0) return "";
+  return of === undefined ? `In the film at ${others.join(", ")}` : `also at ${others.join(", ")}`;
 }
 
 /** Deferred items that are still open, in the order of the procedure. */

@@ -17,6 +17,7 @@ const tableOf: Record<(typeof rowLists)[number], TableName> = {
   sittings: "sitting",
   recordings: "recording",
   captions: "captionTrack",
+  cuts: "cut",
   marks: "mark",
   stills: "still",
   edits: "edit",

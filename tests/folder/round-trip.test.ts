@@ -3,14 +3,15 @@ import fs from "node:fs";
 import os from "node:os";
 import path from "node:path";
 import { afterAll, describe, expect, test } from "vitest";
+import { newCut } from "#lib/build/index.ts";
 import { check } from "#lib/check/index.ts";
 import { bringBuild, sendBuild } from "#lib/cli/bring-build.ts";
 import { FolderError, readFolder, readInside } from "#lib/folder/index.ts";
 import { compile, stepsOf } from "#lib/procedure/index.ts";
 import { toMarkdown } from "#lib/publish/index.ts";
-import { loadBuild } from "#lib/store/index.ts";
+import { apply, loadBuild } from "#lib/store/index.ts";
 import { readPdf } from "../pdf.ts";
-import { freshWorkshop } from "../store/fresh.ts";
+import { commandOf, freshWorkshop } from "../store/fresh.ts";
 
 const demo = path.resolve("content-demo/ostrey-pump");
 const scratch = fs.mkdtempSync(path.join(os.tmpdir(), "folders-"));
@@ -46,6 +47,39 @@ describe("a build folder", () => {
     const original = (await readFolder(demo)).files.get(document.recordings[0]?.id ?? "") ?? "";
     const [sent, kept] = [await readInside(folder, film, 1e9), await readInside(demo, original, 1e9)];
     expect(sent.equals(kept)).toBe(true);
+  });
+
+  test("carries the film's edit list as a file of its own, to the letter, and its reels follow a second copy", async () => {
+    const workshop = freshWorkshop();
+    await bringBuild(workshop, demo, null);
+    const { build, recordings } = (await readFolder(demo)).document;
+    const recordingId = recordings[0]?.id ?? "";
+    const text = "001 CAM V C 00:00:02:00 00:00:42:00 01:00:00:00 01:00:40:00\r\n";
+    const reels = [{ reel: "CAM", recordingId, startsAt: "" }];
+    const row = newCut({
+      id: "cut-1",
+      buildId: build.id,
+      form: "cmx3600",
+      name: "The film",
+      rate: "25",
+      text,
+      reels,
+    });
+    const { rev: _, ...set } = row;
+    await apply(workshop.client, commandOf([{ table: "cut", id: row.id, rev: 0, set }]));
+    const folder = path.join(scratch, "with-cut");
+    await sendBuild(workshop, build.id, folder, false);
+    expect(fs.readFileSync(path.join(folder, "cuts", "The film.edl"), "utf8")).toBe(text);
+    expect(fs.readFileSync(path.join(folder, "build.json"), "utf8")).not.toContain("00:00:42:00");
+    const read = await readFolder(folder);
+    expect(read.document.cuts).toMatchObject([{ id: "cut-1", text, reels }]);
+
+    const both = await bringBuild(workshop, folder, "keep both");
+    if (both.kind !== "imported") throw new Error("it was not brought in");
+    const [copy] = both.document.cuts;
+    expect(copy?.reels[0]?.recordingId).toBe(both.document.recordings[0]?.id);
+    expect(copy?.reels[0]?.recordingId).not.toBe(recordingId);
+    expect(compile(both.document).film?.segments).toHaveLength(1);
   });
 
   test("where the build is there already it is asked what to do, and nothing is merged", async () => {

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
+import { csv, isFormula } from "#lib/publish/csv.ts";
 import { toPartsCsv } from "#lib/publish/index.ts";
-import { csv, isFormula } from "#lib/publish/parts/csv.ts";
 import { readCsv } from "./read-csv.ts";
 import { checked, options, part, procedure, smallJob, step } from "./sample.ts";
 

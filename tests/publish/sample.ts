@@ -161,6 +161,8 @@ export function procedure(steps: Step[], rest: Partial<Procedure> = {}): Procedu
     tray: [{ mark: nextId(), kind: "part", words: "TRAYWORD", moment: null }],
     unsorted: [{ mark: nextId(), kind: "", words: "UNSORTEDWORD", moment: null }],
     orphans: [],
+    recordings: [],
+    moments: [],
     ...rest,
   };
 }

@@ -5,7 +5,8 @@ export interface Row {
   category?: string;
   input: { text: string } & Record<string, unknown>;
   expected: Record<string, unknown>;
-  tolerance: Record<string, unknown>;
+  /** Absent in files whose every value is exact. */
+  tolerance?: Record<string, unknown>;
   source: string;
   how: "read" | "computed" | "memory";
   note?: string;

@@ -24,6 +24,9 @@ const adapters = new Map(
   ),
 );
 
+/** Topics whose reading is on its way; each is named as skipped, not passed over in silence. */
+const awaited = new Set(["webvtt-timestamp", "webvtt-cue"].filter((topic) => !adapters.has(topic)));
+
 for (const file of files) {
   const place = path.join(directory, file);
   if (!fs.existsSync(place)) {
@@ -37,6 +40,10 @@ for (const file of files) {
     topics.set(topic, [...(topics.get(topic) ?? []), row]);
   }
   for (const [topic, group] of topics) {
+    if (awaited.has(topic)) {
+      test.skip(`${file}, ${topic}: ${group.length} values, no adapter yet`, () => {});
+      continue;
+    }
     describe(`${file}, ${topic}`, () => {
       test.each(group.map((row) => [row.id, row] as const))("%s", (_, row) => {
         const adapter = adapters.get(topic);

@@ -46,6 +46,7 @@ export async function writeDocument({ client }: OpenWorkshop, document: BuildDoc
     ...document.sittings.map(put("sitting")),
     ...document.recordings.map(put("recording")),
     ...document.captions.map(put("captionTrack")),
+    ...document.cuts.map(put("cut")),
     ...document.marks.map(put("mark")),
     ...document.stills.map(put("still")),
     ...document.edits.map(put("edit")),

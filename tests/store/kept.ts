@@ -5,7 +5,7 @@ import { Readable } from "node:stream";
 import Database from "better-sqlite3";
 import sharp from "sharp";
 import { afterEach } from "vitest";
-import { newStill } from "#lib/build/index.ts";
+import { newCut, newStill } from "#lib/build/index.ts";
 import { keepStill } from "#lib/cli/doors/stills.ts";
 import { bakePicture, receiveFile } from "#lib/media/index.ts";
 import { addPlace, apply, type OpenWorkshop, rootFor } from "#lib/store/index.ts";
@@ -35,7 +35,7 @@ export interface KeptWorkshop extends OpenWorkshop {
 
 /**
  * A workshop with something of everything: a build with marks, one of them struck out, an edit and an answer whose
- * mark is gone, captions, a still, a film brought in, and one listed where it lies.
+ * mark is gone, captions, an edit list, a still, a film brought in, and one listed where it lies.
  */
 export async function workshopWithEverything(): Promise<KeptWorkshop> {
   const opened = freshWorkshop();
@@ -86,6 +86,17 @@ export async function workshopWithEverything(): Promise<KeptWorkshop> {
       gone: null,
       rev: 0,
     },
+  ];
+  document.cuts = [
+    newCut({
+      id: "cut-1",
+      buildId: "build-1",
+      form: "cmx3600",
+      name: "The film",
+      rate: "25",
+      text: "001 first V C 00:00:01:00 00:00:05:00 01:00:00:00 01:00:04:00\n",
+      reels: [{ reel: "first", recordingId: "recording-1", startsAt: "" }],
+    }),
   ];
   await writeDocument(opened, document);
   await apply(

@@ -103,7 +103,7 @@ function PublishedAt({ recording }: { recording: Recording }) {
   return (
     <span style={{ flex: "1 1 100%" }}>
       <label htmlFor={id}>
-        Address of this film uncut, if it is published, with {"{seconds}"} where the second goes
+        Address of this film uncut, if it is published; {"{seconds}"} where the second goes, if it goes in
       </label>
       <input
         id={id}
@@ -114,8 +114,7 @@ function PublishedAt({ recording }: { recording: Recording }) {
       />
       {wrong && (
         <span className="finding" style={{ display: "block" }}>
-          This is not an address that begins with https:// and has {"{seconds}"} in it; nothing is printed for
-          it.
+          This is not an address that begins with https://; nothing is printed for it.
         </span>
       )}
     </span>

@@ -7,8 +7,13 @@ import {
   historyOf,
   type Output,
   type PublishOptions,
+  toAnnotations,
+  toChapters,
+  toHowTo,
   toHtml,
   toMarkdown,
+  toMeasurementsCsv,
+  toOtio,
   toPartsCsv,
   toPdf,
 } from "#lib/publish/index.ts";
@@ -18,14 +23,29 @@ import { stillPath } from "./stills.ts";
 
 type Maker = (checked: ReturnType<typeof check>, options: PublishOptions) => Promise<Output>;
 
-const makers: Record<string, { make: Maker; type: string; ending: string }> = {
+interface Format {
+  make: Maker;
+  type: string;
+  ending: string;
+  /** Which of the output's files it is; the first unless told. */
+  file?: string;
+}
+
+const jsonLd = "application/ld+json";
+const makers: Record<string, Format> = {
   pdf: { make: toPdf, type: "application/pdf", ending: "pdf" },
   html: { make: toHtml, type: "text/html; charset=utf-8", ending: "html" },
   markdown: { make: toMarkdown, type: "text/markdown; charset=utf-8", ending: "md" },
   parts: { make: toPartsCsv, type: "text/csv; charset=utf-8", ending: "csv" },
+  measurements: { make: toMeasurementsCsv, type: "text/csv; charset=utf-8", ending: "measurements.csv" },
+  howto: { make: toHowTo, type: jsonLd, ending: "howto.jsonld" },
+  annotations: { make: toAnnotations, type: jsonLd, ending: "marks.jsonld" },
+  otio: { make: toOtio, type: "application/json", ending: "otio" },
+  chapters: { make: toChapters, type: "text/plain; charset=utf-8", ending: "txt", file: "chapters.txt" },
+  "chapters-vtt": { make: toChapters, type: "text/vtt; charset=utf-8", ending: "vtt", file: "chapters.vtt" },
 };
 
-/** A procedure as a file to keep: /print/BUILD/pdf, html, markdown or parts. */
+/** A procedure as a file to keep: /print/BUILD/ and the name of a format. */
 export async function printDoor(
   opened: OpenWorkshop,
   req: IncomingMessage,
@@ -34,7 +54,7 @@ export async function printDoor(
   try {
     const url = new URL(req.url ?? "/", "http://localhost");
     const [, , build = "", format = ""] = url.pathname.split("/").map(decodeURIComponent);
-    const maker = makers[format];
+    const maker = Object.hasOwn(makers, format) ? makers[format] : undefined;
     const document = maker && (await loadBuild(opened.client, build));
     if (!maker || !document) {
       answer(res, 404, { found: "There is no such sheet.", expected: "", todo: "" });
@@ -48,15 +68,29 @@ export async function printDoor(
       edition: url.searchParams.get("edition") === "bench" ? "bench" : "page",
       paper: url.searchParams.get("paper") === "letter" ? "letter" : "a4",
     });
-    send(res, output, maker.type, `${diskName(document.build.title)}.${maker.ending}`);
+    send(res, output, maker, diskName(document.build.title));
   } catch (error) {
     answerError(res, error);
   }
 }
 
-function send(res: ServerResponse, output: Output, type: string, name: string): void {
-  const [file] = output.files;
-  if (!file) throw new Error("The output has no file.");
+function send(
+  res: ServerResponse,
+  output: Output,
+  { type, ending, file: wanted }: Format,
+  title: string,
+): void {
+  const file = wanted === undefined ? output.files[0] : output.files.find(({ name }) => name === wanted);
+  if (!file) {
+    const todo = "Look at the film's sheet.";
+    answer(res, 404, {
+      found: output.losses.join(" "),
+      expected: `${wanted ?? "A file"} of this procedure.`,
+      todo,
+    });
+    return;
+  }
+  const name = `${title}.${ending}`;
   const plain = name.replace(/[^\x20-\x7e]|["\\]/g, "_");
   res.writeHead(200, {
     "content-type": type,

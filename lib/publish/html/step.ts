@@ -3,7 +3,7 @@ import { h } from "hastscript";
 import type { Figure, Moment, Step } from "#lib/procedure/tree.ts";
 import { paragraphs } from "../clean.ts";
 import { tieUnits } from "../quantity.ts";
-import { instructionOf } from "../words.ts";
+import { filmNote, instructionOf } from "../words.ts";
 import type { BodyOptions } from "./body.ts";
 import {
   cautionNode,
@@ -93,5 +93,9 @@ function film(moment: Moment | null, options: BodyOptions): Element[] {
   if (!moment) return [];
   const time = h("span.time", moment.written);
   const link = options.forScreen ? null : moment.link;
-  return [h("p.film", link === null ? [time] : [h("a", { href: link, rel: "noreferrer" }, ["Film ", time])])];
+  const note = filmNote(moment);
+  return [
+    h("p.film", link === null ? [time] : [h("a", { href: link, rel: "noreferrer" }, ["Film ", time])]),
+    ...(note === "" ? [] : [h("p.film", note)]),
+  ];
 }

@@ -10,6 +10,7 @@ import type {
 import { printedValue } from "../quantity.ts";
 import { stillName } from "../stills.ts";
 import {
+  filmNote,
   instructionOf,
   partEventText,
   partRemarks,
@@ -123,12 +124,15 @@ function gotchaNodes(gotcha: GotchaNote): RootContent[] {
 }
 
 function filmNodes({ moment }: Step): RootContent[] {
-  if (!moment?.link) return [];
+  if (!moment) return [];
+  const note = filmNote(moment);
+  if (moment.link === null) return note === "" ? [] : [paragraph(note)];
   const link: BlockContent = {
     type: "paragraph",
     children: [
       { type: "text", value: "Film: " },
       { type: "link", url: moment.link, children: [{ type: "text", value: moment.written }] },
+      ...(note === "" ? [] : [{ type: "text" as const, value: `, ${note}` }]),
     ],
   };
   return [link];

@@ -1,8 +1,8 @@
 import type { CheckedProcedure } from "#lib/procedure/tree.ts";
 import { contentHash } from "../content-hash.ts";
+import { csv, guardedSentence } from "../csv.ts";
 import { type Output, type PublishOptions, textFile } from "../output.ts";
 import { sheetState } from "../state.ts";
-import { csv, isFormula } from "./csv.ts";
 
 const heads = [
   "No.",
@@ -31,18 +31,11 @@ export async function toPartsCsv(checked: CheckedProcedure, options: PublishOpti
     part.steps.join(" "),
     state,
   ]);
-  const guarded = rows.flat().filter(isFormula).length;
-  return { files: [textFile("parts.csv", csv([heads, ...rows]))], losses: losses(guarded) };
+  return {
+    files: [textFile("parts.csv", csv([heads, ...rows]))],
+    losses: [noPlace, ...guardedSentence(rows)],
+  };
 }
 
-function losses(guarded: number): string[] {
-  const all = [
-    "A table has no place for what the procedure cannot do and for the deferral to local codes and licensed practice: they stand in the other outputs.",
-  ];
-  if (guarded > 0) {
-    all.push(
-      `${guarded} ${guarded === 1 ? "cell begins" : "cells begin"} with a sign that a spreadsheet would take for a formula: an apostrophe stands before it.`,
-    );
-  }
-  return all;
-}
+const noPlace =
+  "A table has no place for what the procedure cannot do and for the deferral to local codes and licensed practice: they stand in the other outputs.";

@@ -22,6 +22,7 @@ import {
   allSteps,
   correctionPlace,
   correctionStanding,
+  filmNote,
   groupedCautions,
   inRuns,
   instructionOf,
@@ -246,7 +247,8 @@ function film(moment: Moment | null) {
   const code = moment.link === null ? null : qrCode(moment.link);
   return {
     time: moment.written,
-    recording: narrow(moment.recordingName, 14),
+    recording: narrow(moment.of ?? moment.recordingName, 14),
+    also: narrow(filmNote(moment), 14),
     code: code?.svg ?? null,
     link: moment.link,
     alt: `QR code: the film at ${moment.written}`,

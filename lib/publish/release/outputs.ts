@@ -1,7 +1,12 @@
 import type { CheckedProcedure } from "#lib/procedure/tree.ts";
+import { toAnnotations } from "../annotations/index.ts";
 import { canonicalJson } from "../canonical-json.ts";
+import { toChapters } from "../film/index.ts";
+import { toHowTo } from "../howto/index.ts";
 import { toHtml } from "../html/index.ts";
 import { toMarkdown } from "../markdown/index.ts";
+import { toMeasurementsCsv } from "../measurements/index.ts";
+import { toOtio } from "../otio/index.ts";
 import { type Output, type OutputFile, type PublishOptions, textFile } from "../output.ts";
 import { toPartsCsv } from "../parts/index.ts";
 import { toPdf } from "../pdf/index.ts";
@@ -22,10 +27,17 @@ export async function releaseOutputs(
     await toHtml(checked, options),
     await toMarkdown(checked, options),
     await toPartsCsv(checked, options),
+    await toMeasurementsCsv(checked, options),
+    await toChapters(checked),
+    await toHowTo(checked, options),
+    await toAnnotations(checked, options),
+    await toOtio(checked, options),
   ];
   const findings = textFile("findings.json", `${canonicalJson(checked.findings)}\n`);
+  // Stills lie beside more than one output: under one name there is one file.
+  const files = new Map([...outputs.flatMap((one) => one.files), findings].map((file) => [file.name, file]));
   return {
-    files: [...outputs.flatMap((one) => one.files), findings],
+    files: [...files.values()],
     losses: [...new Set(outputs.flatMap((one) => one.losses))],
   };
 }

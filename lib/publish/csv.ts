@@ -15,3 +15,12 @@ function cell(text: string): string {
   const guarded = isFormula(text) ? `'${text}` : text;
   return /[",\r\n]/.test(guarded) ? `"${guarded.replaceAll('"', '""')}"` : guarded;
 }
+
+/** What is said of cells that had to be guarded; nothing where none had. */
+export function guardedSentence(rows: readonly (readonly string[])[]): string[] {
+  const guarded = rows.flat().filter(isFormula).length;
+  if (guarded === 0) return [];
+  return [
+    `${guarded} ${guarded === 1 ? "cell begins" : "cells begin"} with a sign that a spreadsheet would take for a formula: an apostrophe stands before it.`,
+  ];
+}

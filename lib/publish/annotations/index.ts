@@ -1,0 +1,1 @@
+export { toAnnotations } from "./to-annotations.ts";

@@ -1,0 +1,4 @@
+export { type Chapter, chaptersForDescription } from "./chapters.ts";
+export { cuesInFilm, type RecordingCue, toCaptions } from "./to-captions.ts";
+export { fellOut, toChapters } from "./to-chapters.ts";
+export { type VttCue, webVtt } from "./webvtt.ts";

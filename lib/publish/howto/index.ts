@@ -1,0 +1,1 @@
+export { toHowTo } from "./to-howto.ts";

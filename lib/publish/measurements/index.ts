@@ -1,0 +1,1 @@
+export { toMeasurementsCsv } from "./measurements-csv.ts";

@@ -1,0 +1,1 @@
+export { toOtio } from "./to-otio.ts";

@@ -1,0 +1,1 @@
+export { adapter } from "./timecode-drop-frame.ts";
