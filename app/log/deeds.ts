@@ -1,6 +1,7 @@
-import { newItem, newStill, present, type Still } from "#lib/build/index.ts";
+import { newEdit, newItem, newStill, present, type Still } from "#lib/build/index.ts";
 import { type Field, fieldsVersion, type KindName, kindOf, type Mark, newMark } from "#lib/mark/index.ts";
 import { read, readerVersion } from "#lib/quantity/index.ts";
+import type { UsualCaution } from "#lib/reference/hazards/index.ts";
 import { timecode } from "#lib/time/index.ts";
 import type { BuildSession, Change } from "../session/build-session.ts";
 
@@ -25,6 +26,46 @@ export function dropMark(
   });
   session.change(`${kindOf(given.kind).word} ${sayWhere(mark)}`, [{ table: "mark", row: mark }]);
   return mark;
+}
+
+/**
+ * Puts a usual caution to a mark, because the restorer asked for it: a caution at the same moment, which prints before
+ * the step. Without film no time says where it belongs, so that is said by hand.
+ */
+export function addUsualCaution(session: BuildSession, mark: Mark, step: string, usual: UsualCaution): void {
+  const { hazard, consequence, avoid, defer, harms, severity, likelihood, source } = usual;
+  const caution = newMark({
+    id: crypto.randomUUID(),
+    buildId: mark.buildId,
+    sittingId: mark.sittingId,
+    recordingId: mark.recordingId,
+    at: mark.at,
+    rank: mark.rank,
+    kind: "caution",
+    fields: {
+      v: fieldsVersion,
+      words: hazard,
+      consequence,
+      avoid: [avoid, defer].filter(Boolean).join(" "),
+      harms,
+      severity,
+      likelihood,
+      sourceNote: source,
+    },
+  });
+  const { id, buildId } = caution;
+  const belongs = newEdit({
+    id: `belongs-${id}`,
+    buildId,
+    markId: id,
+    edit: "belongs",
+    value: step,
+    basis: hazard,
+  });
+  session.change(`Usual caution: ${usual.name}`, [
+    { table: "mark", row: caution },
+    { table: "edit", row: belongs },
+  ]);
 }
 
 function sayWhere(mark: Mark): string {

@@ -8,6 +8,7 @@ import { changeMark, setCloses, sortInto, strikeOut } from "./deeds.ts";
 import type { Picture } from "./picture.ts";
 import { Stills } from "./stills.tsx";
 import { FieldOf } from "./typed.tsx";
+import { UsualCautions } from "./usual-cautions.tsx";
 
 /** The fields of the row in hand, reached and left by the keyboard alone. Leaving it half-way keeps it half-way. */
 export function Hand({ mark, picture }: { mark: Mark; picture: Picture | null }) {
@@ -41,6 +42,7 @@ export function Hand({ mark, picture }: { mark: Mark; picture: Picture | null })
       {(findingsOf.get(mark.id) ?? []).map((finding) => (
         <FindingNote key={finding.key} finding={finding} />
       ))}
+      <UsualCautions mark={mark} />
       <Stills mark={mark} picture={picture} />
       <div className="row-of-buttons" style={{ marginTop: 14 }}>
         {mark.at !== null && picture && (
