@@ -320,9 +320,10 @@ function more(sight: Sight): Remark[] {
   );
   if (
     !whole ||
-    !/\b(?:of which|fitted|used|bad|broken|missing|found|replaced|tight|cracked|part|faulty|worn|damaged|good|removed|refitted|returned)\b/.test(
-      what,
-    ) ||
+    (!(main.dimension === "mass" && /\bweight|mass\b/.test(what)) &&
+      !/\b(?:of which|fitted|used|bad|broken|missing|found|replaced|tight|cracked|part|faulty|worn|damaged|good|removed|refitted|returned)\b/.test(
+        what,
+      )) ||
     main.si <= whole.si * 1.0001
   )
     return [];

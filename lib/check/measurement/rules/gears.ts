@@ -204,14 +204,16 @@ function pairOf(sight: Sight): Remark[] {
   if (speeds.length === 2) return speedPair(speeds, ratio, words);
   const told = faster(sight.entry.text.toLowerCase(), wheels);
   if (told !== null) return toldApart(told, ratio, words);
-  if (
-    !main?.quantity.terms &&
-    !(main && main.dimension === "ratio") &&
-    !(main?.dimension === "number" && /\bratio|reduction\b/.test(what))
-  )
-    return [];
-  const said = main.quantity.terms?.length === 2 ? termsOf(main) : main.si;
-  const about = `${what} ${sight.entry.text.toLowerCase()}`;
+  const ratioSaid = isRatio(main, what)
+    ? main
+    : [driver, driven].includes(main as Fact)
+      ? relatedFacts(sight).find(
+          (fact) => isRatio(fact, fact.name) && /\bratio|reduction|gear/.test(fact.name),
+        )
+      : undefined;
+  if (!ratioSaid) return [];
+  const said = ratioSaid.quantity.terms?.length === 2 ? termsOf(ratioSaid) : ratioSaid.si;
+  const about = `${what} ${sight.entry.text.toLowerCase()} ${ratioSaid === main ? "" : `${ratioSaid.name} ${ratioSaid.raw}`}`;
   const against =
     (ratio > 1.02 && /\b(?:step|speed|gear(?:ed|ing)?)[- ]?up|overdrive|increas/.test(about)) ||
     (ratio < 0.98 && /\breduc(?:tion|es|ed)|\b(?:step|gear(?:ed|ing)?)[- ]?down/.test(about));
@@ -235,6 +237,7 @@ function pairOf(sight: Sight): Remark[] {
     return [];
   if (
     turned &&
+    !/\bspeeds?\b/.test(what) &&
     /\bdriver (?:to|:) ?driven\b|\bteeth\b|pinion (?:to|:) wheel|\binput (?:to|:) output\b|\bwheel to pinion\b/.test(
       `${what} ${sight.entry.text.toLowerCase()}`,
     )
@@ -251,12 +254,18 @@ function pairOf(sight: Sight): Remark[] {
   return [
     {
       severity: "wrong",
-      found: `${main.raw}, from ${words}.`,
+      found: `${ratioSaid.raw}, from ${words}.`,
       expected: `${plain(ratio, 3)}:1: the ${ratio > 1 ? "driver" : "driven one"} turns faster.`,
       meant: turned ? "turned about?" : `${plain(ratio, 3)}:1?`,
     },
   ];
 }
+
+const isRatio = (fact: Fact | null, name: string): boolean =>
+  fact !== null &&
+  (fact.quantity.terms !== undefined ||
+    fact.dimension === "ratio" ||
+    (fact.dimension === "number" && /\bratio|reduction\b/.test(name)));
 
 /** "Single start", "two-start": a count in words. */
 function startsInWords(sight: Sight): Fact[] {

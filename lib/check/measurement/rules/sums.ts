@@ -231,6 +231,21 @@ function differenceOf(sight: Sight): Remark[] {
       ),
     ),
   ];
+  if (
+    clearance &&
+    main.si > 0.25 * Math.min(...lengths.map((one) => one.si)) &&
+    lengths.length === 1 &&
+    small
+  )
+    return [
+      {
+        severity: "doubtful",
+        found: `${what} ${main.raw}, ${small.name} ${small.raw}.`,
+        expected: "A clearance that is a small part of the size it belongs to.",
+        meant: `${sayIn(main.si / 10, main.quantity, 3)}?`,
+        source: "common practice, no source",
+      },
+    ];
   if (!clearance || !big || !small || big === small || lengths.length > 3 || !near(big.si, small.si, 0.2))
     return [];
   return compared(main, Math.abs(big.si - small.si), [big, small], "the one less the other");
