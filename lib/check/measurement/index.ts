@@ -13,6 +13,7 @@ import { mixes } from "./rules/mixes.ts";
 import { order } from "./rules/order.ts";
 import { pairFit } from "./rules/pair-fit.ts";
 import { shrink } from "./rules/shrink.ts";
+import { smallerUnit } from "./rules/smaller-unit.ts";
 import { spanner } from "./rules/spanner.ts";
 import { sums } from "./rules/sums.ts";
 import { swappedRange } from "./rules/swapped-range.ts";
@@ -28,6 +29,7 @@ export const entryRules: readonly EntryRule[] = [
   // the figures themselves
   unitsDisagree,
   swappedRange,
+  smallerUnit,
   belowNought,
   sums,
   order,

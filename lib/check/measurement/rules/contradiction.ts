@@ -386,6 +386,15 @@ function pressures(sight: Sight): Remark[] {
         source: caution,
       },
     ];
+  if (working && valve && valve.si < working.si * 0.85 && /\b(?:boiler|safety|steam)\b/.test(sight.all))
+    return [
+      {
+        severity: "doubtful",
+        found: `${valve.name} ${valve.raw}, ${working.name} ${working.raw}.`,
+        expected: "A safety valve that holds up to the working pressure.",
+        source: caution,
+      },
+    ];
   const shown =
     sight.main?.dimension === "pressure" && sight.main !== valve && sight.main !== test ? sight.main : null;
   if (

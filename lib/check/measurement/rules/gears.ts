@@ -18,6 +18,7 @@ export const gears: EntryRule = {
           ...pitchCircle(sight),
           ...motor(sight),
           ...halfSpeed(sight),
+          ...camTeeth(sight),
           ...beats(sight),
         ].slice(0, 1),
   examples: [
@@ -201,7 +202,7 @@ function pairOf(sight: Sight): Remark[] {
   const ratio = driven.si / driver.si;
   const words = `${driver.name} ${driver.raw}, ${driven.name} ${driven.raw}`;
   const speeds = values.filter((fact) => fact.dimension === "rotational speed" && fact.si > 0);
-  if (speeds.length === 2) return speedPair(speeds, ratio, words);
+  if (speeds.length === 2) return speedPair(speeds, ratio, words, wheels);
   const told = faster(sight.entry.text.toLowerCase(), wheels);
   if (told !== null) return toldApart(told, ratio, words);
   const ratioSaid = isRatio(main, what)
@@ -293,8 +294,14 @@ const termsOf = ({ quantity }: Fact): number | null => {
   return value(b) === 0 ? null : value(a) / value(b);
 };
 
-function speedPair(speeds: Fact[], ratio: number, words: string): Remark[] {
+function speedPair(
+  speeds: Fact[],
+  ratio: number,
+  words: string,
+  wheels: { driver: Fact; driven: Fact },
+): Remark[] {
   const driven =
+    speeds.find((fact) => isOf(fact, wheels.driven, wheels.driver)) ??
     speeds.find((fact) => roleOf(fact.name) === "driven" && !/\b(?:motor|engine)\b/.test(fact.name)) ??
     speeds.find((fact) => roleOf(fact.name) !== "driver");
   const driver = speeds.find((fact) => fact !== driven);
@@ -310,6 +317,16 @@ function speedPair(speeds: Fact[], ratio: number, words: string): Remark[] {
         : `${sayIn(expected, driven.quantity)}?`,
     },
   ];
+}
+
+/** A speed called after the one wheel and not after the other: "lineshaft speed", "lineshaft pulley". */
+function isOf(speed: Fact, wheel: Fact, other: Fact): boolean {
+  const called = (speed.name.match(/[a-z]{3,}/g) ?? []).filter(
+    (word) => !/^(?:speed|the|shaft|rpm)$/.test(word),
+  );
+  return (
+    called.some((word) => wheel.name.includes(word)) && !called.some((word) => other.name.includes(word))
+  );
 }
 
 /** "Turns 3 times as fast", "half the speed": the driven wheel's speed over the driver's. */
@@ -530,6 +547,25 @@ function halfSpeed(sight: Sight): Remark[] {
       meant: near(cam.si, crank.si * 2, 0.05)
         ? "the ratio turned about?"
         : `${sayIn(crank.si / 2, cam.quantity)}?`,
+    },
+  ];
+}
+
+/** A four-stroke's cam wheel has twice the teeth of the crank's. */
+function camTeeth(sight: Sight): Remark[] {
+  const wheels = sight.facts.filter(isTeeth);
+  const cam = wheels.find((fact) => /\bcam(?:shaft)?\b/.test(fact.name));
+  const crank = wheels.find((fact) => fact !== cam && /\bcrank(?:shaft)?\b/.test(fact.name));
+  const twoStroke = /\btwo[- ]stroke|2-stroke|two cycle|steam|idler|intermediate|half[- ]time\b/.test(
+    sight.all,
+  );
+  if (!cam || !crank || twoStroke || near(cam.si, crank.si * 2, 0.001)) return [];
+  return [
+    {
+      severity: /\bfour[- ]stroke|4-stroke/.test(sight.all) ? "wrong" : "doubtful",
+      found: `${cam.name} ${cam.raw}, ${crank.name} ${crank.raw}.`,
+      expected: `${plain(crank.si * 2)} teeth: a four-stroke's cam turns at half the speed of its crank.`,
+      meant: `${plain(crank.si * 2)}?`,
     },
   ];
 }

@@ -1,4 +1,4 @@
-import { near, plain, sayIn } from "../figures.ts";
+import { near, plain, sayIn, termNumber } from "../figures.ts";
 import type { EntryRule, Remark } from "../rule.ts";
 import { type Fact, readOnce, relatedFacts, type Sight } from "../sight.ts";
 
@@ -83,7 +83,7 @@ function turned({ entry, what, main, part }: Sight): Remark[] {
     /\bcompression|gear|air\b/.test(about)
   )
     return [];
-  const [a, b] = terms.map(Number);
+  const [a, b] = terms.map(termNumber);
   if (a === undefined || b === undefined || !(a > 0) || !(b > 0)) return [];
   const named = /\b(petrol|gasoline|fuel|gas)\b[^;]{0,12}\b(?:to|:|\/)\s?\boil\b/.test(about)
     ? "fuel first"
@@ -124,7 +124,7 @@ function written({ facts, what, decimal, all }: Sight): Remark[] {
     .find((one) => one.terms?.length === 2);
   const [a, b] = volumesOf.map((fact) => fact.si);
   if (!ratio || !a || !b || volumesOf.length !== 2 || !liquids.test(all)) return [];
-  const [x = 1, y = 1] = (ratio.terms ?? []).map(Number);
+  const [x = 1, y = 1] = (ratio.terms ?? []).map(termNumber);
   const many = Math.max(x, y) / Math.min(x, y);
   const found = Math.max(a, b) / Math.min(a, b);
   if (near(found, many, 0.07) || near(found, many + 1, 0.07)) return [];
@@ -149,7 +149,7 @@ function volumes(sight: Sight): Remark[] {
       (fact.dimension === "ratio" || fact.dimension === "number"),
   );
   if (!ratio || facts.length < 2 || !liquids.test(sight.all)) return [];
-  const [a = 0, b = 1] = (ratio.quantity.terms ?? []).map(Number);
+  const [a = 0, b = 1] = (ratio.quantity.terms ?? []).map(termNumber);
   const many = Math.max(a, b) / Math.min(a, b);
   if (!Number.isFinite(many)) return [];
   const minor = facts.find((fact) => isMinor(fact.name, sight));

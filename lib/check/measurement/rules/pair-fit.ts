@@ -11,7 +11,7 @@ export const pairFit: EntryRule = {
   explanation:
     "What slides or drops in by hand must be smaller than its hole; what is pressed must be larger, and by a few thousandths of its size, or the outer part gives. Two measured sizes say at once whether the words can be true.",
   source: "arithmetic; ISO 286-1 for classes of fit",
-  check: (sight) => [...pair(sight), ...classOf(sight)].slice(0, 1),
+  check: (sight) => [...pair(sight), ...classOf(sight), ...cavity(sight)].slice(0, 1),
   examples: [
     {
       says: "larger than the housing it drops into",
@@ -98,6 +98,27 @@ function pair(sight: Sight): Remark[] {
   }
   return [];
 }
+
+/** What lies within something is not longer than the room in it. */
+function cavity(sight: Sight): Remark[] {
+  const { main, what } = sight;
+  if (main?.dimension !== "length" || !/\b(?:height|width|length|thickness|depth)\b/.test(what)) return [];
+  if (room.test(what) || /\b(?:proud|protrud\w*|stands? out|nip|crush|preload|compress\w*)\b/.test(sight.all))
+    return [];
+  const within = relatedFacts(sight).find((fact) => fact.dimension === "length" && room.test(fact.name));
+  if (!within || main.si <= within.si + stepOf(main) * 0.3 || !near(main.si, within.si, 0.6)) return [];
+  if (decisionIn(`${sight.verdict} ${sight.remarks}`) === "rejected") return [];
+  return [
+    {
+      severity: "doubtful",
+      found: `${what} ${main.raw}, ${within.name} ${within.raw}.`,
+      expected: `${within.raw} at the most.`,
+    },
+  ];
+}
+
+const room =
+  /\binside (?:depth|width|length|height)\b|\b(?:between|room between|space between)\b|\bbarrel depth\b/;
 
 /** A shaft of a tenth of its hole: the decimal point, or the unit. */
 function slipOf(main: Fact, other: Fact, { remarks, all }: Sight): Remark | null {
