@@ -467,7 +467,14 @@ function pieces(sight: Sight): Remark[] {
   ];
 }
 
+const undoes = String.raw`\b(?:und(?:o|oes|one|id)|loosen(?:s|ed)?|unscrew(?:s|ed)?|slacken(?:s|ed)?|comes? off|came off|removed?)\b[^.]{0,14}`;
+const tightens = String.raw`\b(?:tighten(?:s|ed)?|does up|done up|screws? (?:in|on|up))\b[^.]{0,14}`;
+const anti = String.raw`\b(?:anti|counter)-?\s?clockwise`;
+const clock = String.raw`(?<!anti)(?<!anti-)(?<!counter)(?<!counter-)\bclockwise`;
+
 const opposed: [RegExp, RegExp][] = [
+  [/\bleft[- ]hand(?:ed)?\b|\bl\.?h\.? thread\b/, new RegExp(`${undoes}${anti}|${tightens}${clock}`)],
+  [/\bright[- ]hand(?:ed)?\b|\br\.?h\.? thread\b/, new RegExp(`${undoes}${clock}|${tightens}${anti}`)],
   [
     /\bleft[- ]hand(?:ed)? thread\b|\bl\.?h\.? thread\b/,
     /\bright[- ]hand(?:ed)? thread\b|\br\.?h\.? thread\b|undone anti-?clockwise|unscrews anti-?clockwise/,

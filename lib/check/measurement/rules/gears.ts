@@ -17,6 +17,7 @@ export const gears: EntryRule = {
           ...centres(sight),
           ...pitchCircle(sight),
           ...motor(sight),
+          ...speedsOf(sight),
           ...halfSpeed(sight),
           ...camTeeth(sight),
           ...beats(sight),
@@ -185,6 +186,33 @@ function roleOf(name: string): Wheel["role"] | null {
   )
     return "driven";
   return driverName.test(name) ? "driver" : drivenName.test(name) ? "driven" : null;
+}
+
+/** "Camshaft to crankshaft speed": the speeds of two wheels are as their teeth turned about. */
+function speedsOf(sight: Sight): Remark[] {
+  const { main, what } = sight;
+  const named = /\b([a-z]{3,})(?: \w+)? (?:to|:) ([a-z]{3,})(?: \w+)? speeds?\b/.exec(what);
+  const said = main?.quantity.terms?.length === 2 ? termsOf(main) : null;
+  const wheels = wheelsOf(relatedFacts(sight), "count") ?? wheelsOf(relatedFacts(sight), "length");
+  if (!main || !named || said === null || !wheels) return [];
+  const of = (word = ""): Fact | undefined =>
+    word === "input" || word === "driver"
+      ? wheels.driver
+      : word === "output" || word === "driven"
+        ? wheels.driven
+        : [wheels.driver, wheels.driven].find((wheel) => wheel.name.slice(0, 3) === word.slice(0, 3));
+  const [first, second] = [of(named[1]), of(named[2])];
+  if (!first || !second || first === second) return [];
+  const expected = second.si / first.si;
+  if (near(said, expected, 0.03)) return [];
+  return [
+    {
+      severity: "wrong",
+      found: `${what} ${main.raw}, from ${first.name} ${first.raw}, ${second.name} ${second.raw}.`,
+      expected: expected >= 1 ? `${plain(expected, 3)}:1.` : `1:${plain(1 / expected, 3)}.`,
+      meant: near(said, 1 / expected, 0.03) ? "turned about?" : `${plain(expected, 3)}:1?`,
+    },
+  ];
 }
 
 function pairOf(sight: Sight): Remark[] {

@@ -1,5 +1,5 @@
 import { disagreement, type Reading } from "#lib/quantity/index.ts";
-import { near, roomOf, sayIn } from "../figures.ts";
+import { near, plain, roomOf, sayIn } from "../figures.ts";
 import type { EntryRule, Remark } from "../rule.ts";
 import { type Decimal, type Fact, readOnce, relatedFacts, type Sight } from "../sight.ts";
 
@@ -14,7 +14,7 @@ export const sums: EntryRule = {
     const written = [sight.entry.text, ...(sight.entry.context.related ?? []).map((one) => one.text)];
     const slip = written
       .filter((text) => text.includes("=") || text.includes("+"))
-      .flatMap((text) => writtenSum(text, sight.decimal));
+      .flatMap((text) => [...writtenSum(text, sight.decimal), ...writtenEquation(text)]);
     return (slip.length > 0 ? slip : [...stack(sight), ...differenceOf(sight), ...remains(sight)]).slice(
       0,
       1,
@@ -86,6 +86,29 @@ function writtenSum(text: string, decimal: Decimal): Remark[] {
         },
       ]
     : [];
+}
+
+const equation =
+  /^\D{0,40}?(\d+(?:\.\d+)?)\s*([a-z."]{0,8})\s*([x×*÷]|\s-\s|\/)\s*(\d+(?:\.\d+)?)(?![\d/])\s*([a-z."]{0,8})\s*=\s*(\d+(?:\.(\d+))?)(?![\d/:])\s*([a-z."]{0,8})/i;
+
+/** "3 x 12 = 48", "25.00 - 24.95 = 0.5 mm": worked out in the text itself. */
+function writtenEquation(text: string): Remark[] {
+  const [, a = "", unitA = "", sign = "", b = "", unitB = "", c = "", places = "", unitC = ""] =
+    equation.exec(text) ?? [];
+  if (c === "" || (sign === "/" && /^(?:2|4|8|16|32|64)$/.test(b))) return [];
+  const units = new Set([unitA, unitB, unitC].filter(Boolean));
+  if (units.size > 1 || (sign.trim() === "/" && units.size > 0 && unitA === "")) return [];
+  const [x, y, said] = [Number(a), Number(b), Number(c)];
+  const is = sign.trim() === "-" ? x - y : /[/÷]/.test(sign) ? x / y : x * y;
+  if (Math.abs(is - said) <= 0.51 * 10 ** -places.length || near(is, said, 0.006)) return [];
+  return [
+    {
+      severity: "wrong",
+      found: `“${text}” comes to ${plain(is)}.`,
+      expected: `${plain(is)}.`,
+      meant: `${plain(is)}?`,
+    },
+  ];
 }
 
 const sumsIn = (reading: Reading): Reading[] =>
