@@ -257,13 +257,39 @@ function against(sight: Sight, main: Fact, { fact, low, high, nominal }: Given):
   if (fact.from === "spec" && withinLimit(sight, value)) return null;
   if (nominal) {
     const careful = main.dimension === "length" && digitsOf(main) >= 3 && digitsOf(fact) >= 3;
-    const room = isSize(sight) ? 0.06 : careful ? 0.22 : decided === "accepted" ? 0.3 : 0.45;
+    if (main.dimension === "length" && share > 0.08 && oneDigitApart(main, fact))
+      return { severity: "doubtful", found, expected, meant: `${sayIn(fact.si, main.quantity)}?` };
+    if (
+      main.dimension === "angle" &&
+      share > 0.15 &&
+      Math.abs(end - bound) > (5 * Math.PI) / 180 &&
+      /\b(?:seat|taper|cone|included|bevel|chamfer)\b/.test(sight.what)
+    )
+      return { severity: "doubtful", found, expected };
+    const fractions = [main, fact].every((one) => one.quantity.value.style.kind === "fraction");
+    const room = isSize(sight)
+      ? 0.06
+      : fractions
+        ? 0.15
+        : careful
+          ? 0.22
+          : decided === "accepted"
+            ? 0.3
+            : 0.45;
     return share > room ? { severity: "doubtful", found, expected } : null;
   }
   if (decided === "accepted") return { severity: "wrong", found: `${found} It was accepted.`, expected };
   return /\bas found\b|\bworn\b|\bbefore\b|\bwear\b/.test(sight.what) && !fact.quantity.high
     ? null
     : { severity: "doubtful", found, expected };
+}
+
+/** "46.5" and "56.5": one figure mistyped. */
+function oneDigitApart(a: Fact, b: Fact): boolean {
+  if (a.quantity.ucum !== b.quantity.ucum) return false;
+  const [x, y] = [`${a.quantity.value.number}`, `${b.quantity.value.number}`];
+  if (x.length !== y.length || x.replace(/\D/g, "").length < 3) return false;
+  return [...x].filter((digit, i) => digit !== y[i]).length === 1;
 }
 
 /** A diameter or a bore: nothing wears it down by a twentieth and is still measured against its name. */

@@ -412,6 +412,24 @@ function pressures(sight: Sight): Remark[] {
         source: caution,
       },
     ];
+  const [inlet, outlet] = [
+    all.find((fact) => /\b(?:inlet|supply|upstream|before)\b/.test(fact.name)),
+    all.find((fact) => /\b(?:outlet|delivery|downstream|after)\b/.test(fact.name)),
+  ];
+  if (
+    inlet &&
+    outlet &&
+    outlet.si > inlet.si * 1.02 &&
+    /\b(?:governor|regulator|reducing valve|reducer|filter|strainer)\b/.test(sight.all)
+  )
+    return [
+      {
+        severity: "doubtful",
+        found: `${inlet.name} ${inlet.raw}, ${outlet.name} ${outlet.raw}.`,
+        expected: "No more pressure behind it than before it.",
+        meant: "the two changed places?",
+      },
+    ];
   const [low, high] = [
     all.find((fact) => /\b(?:cut-?in)\b/.test(fact.name)),
     all.find((fact) => /\b(?:cut-?out)\b/.test(fact.name)),
@@ -437,14 +455,14 @@ function pieces(sight: Sight): Remark[] {
   const pitch = facts.find(
     (fact) =>
       fact.dimension === "thread pitch" ||
-      (fact.dimension === "length" && /\b(?:pitch|lead)\b/.test(fact.name) && !/circle/.test(fact.name)),
+      (fact.dimension === "length" && /\b(?:pitch|lead)\b/.test(fact.label) && !/circle/.test(fact.label)),
   );
   const travel = facts.find(
     (fact) =>
       fact.dimension === "length" &&
       fact !== pitch &&
       /\b(?:travel|moved?|moves|advance\w*|lift(?:ed)?|raised|lowered|movement|displacement|in by|out by|opens|gap opened)\b/.test(
-        fact.name,
+        fact.label,
       ),
   );
   if (

@@ -193,14 +193,15 @@ function speedsOf(sight: Sight): Remark[] {
   const { main, what } = sight;
   const named = /\b([a-z]{3,})(?: \w+)? (?:to|:) ([a-z]{3,})(?: \w+)? speeds?\b/.exec(what);
   const said = main?.quantity.terms?.length === 2 ? termsOf(main) : null;
-  const wheels = wheelsOf(relatedFacts(sight), "count") ?? wheelsOf(relatedFacts(sight), "length");
-  if (!main || !named || said === null || !wheels) return [];
+  if (!main || !named || said === null) return [];
+  const pair = wheelsOf(relatedFacts(sight), "count") ?? wheelsOf(relatedFacts(sight), "length");
+  const wheels = pair ? [pair.driver, pair.driven] : relatedFacts(sight).filter(isTeeth);
   const of = (word = ""): Fact | undefined =>
     word === "input" || word === "driver"
-      ? wheels.driver
+      ? pair?.driver
       : word === "output" || word === "driven"
-        ? wheels.driven
-        : [wheels.driver, wheels.driven].find((wheel) => wheel.name.slice(0, 3) === word.slice(0, 3));
+        ? pair?.driven
+        : wheels.find((wheel) => wheel.name.slice(0, 3) === word.slice(0, 3));
   const [first, second] = [of(named[1]), of(named[2])];
   if (!first || !second || first === second) return [];
   const expected = second.si / first.si;

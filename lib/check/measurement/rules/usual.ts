@@ -163,6 +163,14 @@ const rows: Usual[] = [
     high: 1.1,
   },
   {
+    name: /\bcrank angle\b|\bangle of (?:the )?crank\b|\btiming disc\b/,
+    part: true,
+    dimension: "angle",
+    low: -2 * Math.PI,
+    high: 2 * Math.PI * 1.001,
+    not: /\b(?:720|cycle|duration|total|turns?)\b/,
+  },
+  {
     name: /\b(?:idle|idling|tick-?over|slow running)\b.{0,10}(?:\bspeed\b|\brpm\b|$)/,
     dimension: "rotational speed",
     low: 60 / 60,
