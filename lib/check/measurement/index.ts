@@ -4,6 +4,7 @@ import { againstRelated } from "./rules/against-related.ts";
 import { againstSpec } from "./rules/against-spec.ts";
 import { belowNought } from "./rules/below-nought.ts";
 import { boltLength } from "./rules/bolt-length.ts";
+import { cells } from "./rules/cells.ts";
 import { clockTrain } from "./rules/clock-train.ts";
 import { contradiction } from "./rules/contradiction.ts";
 import { electrics } from "./rules/electrics.ts";
@@ -56,6 +57,7 @@ export const entryRules: readonly EntryRule[] = [
   clockTrain,
   electrics,
   workingVoltage,
+  cells,
   mixes,
   engine,
   shrink,

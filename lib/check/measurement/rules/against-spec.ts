@@ -289,7 +289,8 @@ function oneDigitApart(a: Fact, b: Fact): boolean {
   if (a.quantity.ucum !== b.quantity.ucum) return false;
   const [x, y] = [`${a.quantity.value.number}`, `${b.quantity.value.number}`];
   if (x.length !== y.length || x.replace(/\D/g, "").length < 3) return false;
-  return [...x].filter((digit, i) => digit !== y[i]).length === 1;
+  const apart = [...x].flatMap((digit, i) => (digit === y[i] ? [] : [i]));
+  return apart.length === 1 && apart[0] !== x.length - 1;
 }
 
 /** A diameter or a bore: nothing wears it down by a twentieth and is still measured against its name. */

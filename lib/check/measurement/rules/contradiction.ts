@@ -349,8 +349,9 @@ function pressures(sight: Sight): Remark[] {
   );
   const valve = all.find(
     (fact) =>
-      /\b(?:safety|relief|pop) valve\b|\blift(?:s|ed|ing)?\b|\bblow(?:s|ing)? off\b/.test(fact.name) &&
-      fact !== working,
+      /\b(?:safety|relief|pop) valve\b|\bcut-?out\b|\b(?:receiver|max(?:imum)?) pressure\b|\blift(?:s|ed|ing)?\b|\bblow(?:s|ing)? off\b/.test(
+        fact.name,
+      ) && fact !== working,
   );
   const caution =
     "common practice, no source; boilers and vessels fall under local codes and their inspectors";

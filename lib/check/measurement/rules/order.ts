@@ -116,6 +116,14 @@ function unnamed({ reading, entry, what, part }: Sight, sizes: Size[]): Remark[]
   ];
 }
 
+/** "bore 30, OD 55, width 13 mm": millimetres by name. */
+function labelled(text: string): [number, number, number] | null {
+  const of = (name: string): number =>
+    Number(new RegExp(`\\b(?:${name})\\b\\D{0,3}(\\d+(?:\\.\\d+)?)`, "i").exec(text)?.[1] ?? Number.NaN);
+  const sizes: [number, number, number] = [of("bore|id|d"), of("od|outside|outer"), of("width|wide|b")];
+  return /\bmm\b/.test(text) && sizes.every(Number.isFinite) ? sizes : null;
+}
+
 /** A bearing's number gives its sizes. */
 function numbered(sight: Sight): Remark[] {
   const { reading, main } = sight;
@@ -151,6 +159,18 @@ function numbered(sight: Sight): Remark[] {
         ]
       : [];
   }
+  const told = labelled(sight.entry.text);
+  if (told)
+    return [size.bore, size.outside, size.width].every((mm, i) => near(told[i] ?? 0, mm, 0.012))
+      ? []
+      : [
+          {
+            severity: "wrong",
+            found: `“${sight.entry.text}” for ${row.number}.`,
+            expected: words,
+            source: "ISO 15",
+          },
+        ];
   if (
     !/\bbearing\b/.test(`${sight.what} ${sight.part}`) ||
     /\b(?:housing|clearance|shaft|fit|float|play|depth|shim|spacer|journal)\b/.test(sight.what)
