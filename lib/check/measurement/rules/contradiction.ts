@@ -17,6 +17,7 @@ export const contradiction: EntryRule = {
       ...saidWithin(sight),
       ...before(sight),
       ...more(sight),
+      ...moreThanThereAre(sight),
       ...pressures(sight),
       ...pieces(sight),
       ...words(sight),
@@ -306,6 +307,16 @@ function before(sight: Sight): Remark[] {
       },
     ];
   return [];
+}
+
+/** "4 of 3 bolts": more than there are. */
+function moreThanThereAre({ entry }: Sight): Remark[] {
+  const said =
+    /\b(\d{1,3}) (?:out )?of (?:the |its )?(\d{1,3}) (?!thou|mm|in\b|cm|m\b|v\b|ohm)[a-z]{3,}/i.exec(
+      entry.text,
+    );
+  if (!said || Number(said[1]) <= Number(said[2])) return [];
+  return [{ severity: "wrong", found: `“${said[0]}”.`, expected: `${said[2]} at the most.` }];
 }
 
 /** A part that is more than its whole. */

@@ -123,6 +123,11 @@ function written({ facts, what, decimal, all }: Sight): Remark[] {
     .flatMap((one) => ("quantities" in one ? one.quantities : []))
     .find((one) => one.terms?.length === 2);
   const [a, b] = volumesOf.map((fact) => fact.si);
+  const share = facts.find(
+    (fact) => fact.from === "text" && fact.quantity.ucum === "%" && !fact.quantity.high,
+  );
+  if (!ratio && share && a && b && volumesOf.length === 2 && liquids.test(all))
+    return writtenShare(a, b, share);
   if (!ratio || !a || !b || volumesOf.length !== 2 || !liquids.test(all)) return [];
   const [x = 1, y = 1] = (ratio.terms ?? []).map(termNumber);
   const many = Math.max(x, y) / Math.min(x, y);
@@ -133,6 +138,21 @@ function written({ facts, what, decimal, all }: Sight): Remark[] {
       severity: "wrong",
       found: `${volumesOf.map((fact) => sayIn(fact.si, fact.quantity)).join(" and ")} are ${plain(found, 3)}:1.`,
       expected: `${plain(many, 3)}:1, as it is called.`,
+    },
+  ];
+}
+
+/** "4 l of antifreeze in 10 l, 40 %". */
+function writtenShare(a: number, b: number, share: Fact): Remark[] {
+  const [small, large] = [Math.min(a, b), Math.max(a, b)];
+  const told = share.si;
+  if ([small / large, small / (small + large), large / (small + large)].some((one) => near(one, told, 0.1)))
+    return [];
+  return [
+    {
+      severity: "wrong",
+      found: `${share.raw}: the volumes give ${plain((100 * small) / large, 2)} %.`,
+      expected: `${plain((100 * small) / large, 2)} %.`,
     },
   ];
 }

@@ -127,7 +127,8 @@ function labelled(text: string): [number, number, number] | null {
 /** A bearing's number gives its sizes. */
 function numbered(sight: Sight): Remark[] {
   const { reading, main } = sight;
-  if (main?.dimension !== "length") return [];
+  const told = labelled(sight.entry.text);
+  if (main?.dimension !== "length" && !told) return [];
   const number = sight.named.find((one) => one.designation.type === "bearing");
   const text = `${sight.entry.context.part ?? ""} ${sight.entry.what} ${sight.entry.context.spec ?? ""} ${sight.entry.context.fastener ?? ""}`;
   const row = number?.designation.type === "bearing" ? bearing(number.designation.number) : bearingIn(text);
@@ -159,7 +160,6 @@ function numbered(sight: Sight): Remark[] {
         ]
       : [];
   }
-  const told = labelled(sight.entry.text);
   if (told)
     return [size.bore, size.outside, size.width].every((mm, i) => near(told[i] ?? 0, mm, 0.012))
       ? []
@@ -172,6 +172,7 @@ function numbered(sight: Sight): Remark[] {
           },
         ];
   if (
+    main?.dimension !== "length" ||
     !/\bbearing\b/.test(`${sight.what} ${sight.part}`) ||
     /\b(?:housing|clearance|shaft|fit|float|play|depth|shim|spacer|journal)\b/.test(sight.what)
   )

@@ -13,12 +13,15 @@ export const sums: EntryRule = {
   check: (sight) => {
     const written = [sight.entry.text, ...(sight.entry.context.related ?? []).map((one) => one.text)];
     const slip = written
-      .filter((text) => text.includes("=") || text.includes("+"))
-      .flatMap((text) => [...writtenSum(text, sight.decimal), ...writtenEquation(text)]);
-    return (slip.length > 0 ? slip : [...stack(sight), ...differenceOf(sight), ...remains(sight)]).slice(
-      0,
-      1,
-    );
+      .filter((text) => /[=+]|\b(?:makes?|come to|totals?)\b/.test(text))
+      .flatMap((text) => [
+        ...writtenSum(text, sight.decimal),
+        ...writtenEquation(text),
+        ...writtenTimes(text),
+      ]);
+    return (
+      slip.length > 0 ? slip : [...stack(sight), ...alike(sight), ...differenceOf(sight), ...remains(sight)]
+    ).slice(0, 1);
   },
   examples: [
     { says: "1.50, not 1.75", entry: { text: "0.75 + 0.50 + 0.25 = 1.75 in", what: "spacers" }, finds: 1 },
@@ -86,6 +89,48 @@ function writtenSum(text: string, decimal: Decimal): Remark[] {
         },
       ]
     : [];
+}
+
+const timesOver =
+  /\b(\d{1,3}) (?:off |[a-z]+ )?(?:of|at|x|×) (\d+(?:\.\d+)?) ?([a-zµΩ"]{1,6}) ?(?:=|make|makes|come to|total|totals) ?(\d+(?:\.\d+)?) ?\3/i;
+
+/** "5 shims of 0.2 mm = 1.2 mm". */
+function writtenTimes(text: string): Remark[] {
+  const [, count = "", each = "", unit = "", total = ""] = timesOver.exec(text) ?? [];
+  const should = Number(count) * Number(each);
+  if (total === "" || near(should, Number(total), 0.006)) return [];
+  return [
+    {
+      severity: "wrong",
+      found: `“${text}”.`,
+      expected: `${plain(should)} ${unit}.`,
+      meant: `${plain(should)} ${unit}?`,
+    },
+  ];
+}
+
+const figuresOf: Record<string, number> = { two: 2, three: 3, four: 4, five: 5, six: 6 };
+
+/** "Two 30 Ω coils in parallel" are half of one. */
+function alike({ main, all }: Sight): Remark[] {
+  const said =
+    /\b(two|three|four|five|six|[2-9]) (?:x )?(\d+(?:\.\d+)?) ?(k|m)?(?:ω|ohms?) [a-z ]{0,24}?\bin (parallel|series)\b/.exec(
+      all,
+    );
+  if (!said || main?.dimension !== "resistance") return [];
+  const count = figuresOf[said[1] ?? ""] ?? Number(said[1]);
+  const one = Number(said[2]) * ({ k: 1e3, m: 1e6 }[said[3] ?? ""] ?? 1);
+  const should = said[4] === "series" ? one * count : one / count;
+  if (near(should, main.si, 0.12) || near(one, main.si, 0.001)) return [];
+  return [
+    {
+      severity: "wrong",
+      found: `${main.raw} for ${said[0]}.`,
+      expected: sayIn(should, main.quantity, 3),
+      meant: `${sayIn(should, main.quantity, 3)}?`,
+      source: "Kirchhoff's laws",
+    },
+  ];
 }
 
 const equation =

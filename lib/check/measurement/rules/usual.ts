@@ -114,6 +114,13 @@ const rows: Usual[] = [
     high: 0.5 * mm,
   },
   {
+    name: /\b(?:bearing|hub|king ?pin|axle)s? (?:end )?(?:play|float|shake)\b/,
+    dimension: "length",
+    low: -0.2 * mm,
+    high: 12 * mm,
+    not: /\brim|tyre|tread|lever\b/,
+  },
+  {
     name: /\b(?:end[- ]?(?:float|play)|backlash|crank(?:shaft)? float)\b/,
     dimension: "length",
     low: -0.2 * mm,
