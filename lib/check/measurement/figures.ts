@@ -41,3 +41,9 @@ export function slipWords(found: number, expected: number, dimension: string): s
 /** Within a share of one another. */
 export const near = (a: number, b: number, share: number): boolean =>
   Math.abs(a - b) <= share * Math.max(Math.abs(a), Math.abs(b));
+
+/** A term of a ratio as a number: "15/2" is 7.5. */
+export function termNumber(term: string): number {
+  const [over = "0", under = "1"] = term.split("/");
+  return Number(over) / Number(under);
+}

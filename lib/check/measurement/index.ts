@@ -3,16 +3,21 @@ import type { EntryRule } from "./rule.ts";
 import { againstRelated } from "./rules/against-related.ts";
 import { againstSpec } from "./rules/against-spec.ts";
 import { belowNought } from "./rules/below-nought.ts";
+import { boltLength } from "./rules/bolt-length.ts";
+import { cells } from "./rules/cells.ts";
 import { clockTrain } from "./rules/clock-train.ts";
 import { contradiction } from "./rules/contradiction.ts";
 import { electrics } from "./rules/electrics.ts";
 import { engine } from "./rules/engine.ts";
 import { gears } from "./rules/gears.ts";
+import { holeFor } from "./rules/hole-for.ts";
 import { instrument } from "./rules/instrument.ts";
 import { mixes } from "./rules/mixes.ts";
 import { order } from "./rules/order.ts";
 import { pairFit } from "./rules/pair-fit.ts";
+import { pitchCount } from "./rules/pitch-count.ts";
 import { shrink } from "./rules/shrink.ts";
+import { smallerUnit } from "./rules/smaller-unit.ts";
 import { spanner } from "./rules/spanner.ts";
 import { sums } from "./rules/sums.ts";
 import { swappedRange } from "./rules/swapped-range.ts";
@@ -21,6 +26,7 @@ import { torque } from "./rules/torque.ts";
 import { unitsDisagree } from "./rules/units-disagree.ts";
 import { usual } from "./rules/usual.ts";
 import { workingVoltage } from "./rules/working-voltage.ts";
+import { years } from "./rules/years.ts";
 import { sightOf } from "./sight.ts";
 
 /** Every rule about measured values, in the order in which they speak. */
@@ -28,6 +34,7 @@ export const entryRules: readonly EntryRule[] = [
   // the figures themselves
   unitsDisagree,
   swappedRange,
+  smallerUnit,
   belowNought,
   sums,
   order,
@@ -35,17 +42,22 @@ export const entryRules: readonly EntryRule[] = [
   againstSpec,
   againstRelated,
   contradiction,
+  years,
   instrument,
   // fasteners and fits
   threads,
   torque,
   spanner,
   pairFit,
+  holeFor,
+  boltLength,
   // what follows from what
   gears,
+  pitchCount,
   clockTrain,
   electrics,
   workingVoltage,
+  cells,
   mixes,
   engine,
   shrink,

@@ -113,6 +113,10 @@ export function sightOf(entry: Entry, decimal: Decimal = "."): Sight {
       ...designationsOf(reading).map((designation) => ({ from, label: name, raw: text, designation })),
     );
   }
+  if (!named.some((one) => one.from !== "related" && one.designation.type === "thread"))
+    for (const designation of designationsOf(readOnce(entry.what, decimal)))
+      if (designation.type === "thread")
+        named.push({ from: "fastener", label: "fastener", raw: designation.name, designation });
   const silent = related.filter(
     (one) => !facts.some((fact) => fact.from === "related" && fact.raw === one.text),
   );

@@ -70,7 +70,7 @@ const quantityWords =
 const wordsOf = (text: string): string[] => text.match(/[a-z]{2,}/g) ?? [];
 const peerOrPart = (word: string, about: string): boolean =>
   peer.test(word) ||
-  about.includes(word) ||
+  about.includes(word.replace(/s$/, "")) ||
   /^(?:the|of|on|in|side|cylinder|cyl|end|one|no|number|time|year|reading|taken|off|figure|value|set|bank|row|and|at|last|with|by|from|as|for)$/.test(
     word,
   );

@@ -114,6 +114,8 @@ function otherKind(sight: Sight, main: Fact): Remark | null {
       expected: only.raw,
       meant: `${main.quantity.value.number} ${only.quantity.unit}?`,
     };
+  const poundsForPsi = only.dimension === "pressure" && /^lbs?\.?$/.test(main.quantity.unit);
+  if (poundsForPsi) return null;
   if (joined.some((pair) => pair.includes(main.dimension) && pair.includes(only.dimension))) return null;
   const figure = main.quantity.value.number;
   const same =
@@ -255,7 +257,25 @@ function against(sight: Sight, main: Fact, { fact, low, high, nominal }: Given):
   if (fact.from === "spec" && withinLimit(sight, value)) return null;
   if (nominal) {
     const careful = main.dimension === "length" && digitsOf(main) >= 3 && digitsOf(fact) >= 3;
-    const room = careful ? 0.22 : decided === "accepted" ? 0.3 : 0.45;
+    if (main.dimension === "length" && share > 0.08 && oneDigitApart(main, fact))
+      return { severity: "doubtful", found, expected, meant: `${sayIn(fact.si, main.quantity)}?` };
+    if (
+      main.dimension === "angle" &&
+      share > 0.15 &&
+      Math.abs(end - bound) > (5 * Math.PI) / 180 &&
+      /\b(?:seat|taper|cone|included|bevel|chamfer)\b/.test(sight.what)
+    )
+      return { severity: "doubtful", found, expected };
+    const fractions = [main, fact].every((one) => one.quantity.value.style.kind === "fraction");
+    const room = isSize(sight)
+      ? 0.06
+      : fractions
+        ? 0.15
+        : careful
+          ? 0.22
+          : decided === "accepted"
+            ? 0.3
+            : 0.45;
     return share > room ? { severity: "doubtful", found, expected } : null;
   }
   if (decided === "accepted") return { severity: "wrong", found: `${found} It was accepted.`, expected };
@@ -263,6 +283,22 @@ function against(sight: Sight, main: Fact, { fact, low, high, nominal }: Given):
     ? null
     : { severity: "doubtful", found, expected };
 }
+
+/** "46.5" and "56.5": one figure mistyped. */
+function oneDigitApart(a: Fact, b: Fact): boolean {
+  if (a.quantity.ucum !== b.quantity.ucum) return false;
+  const [x, y] = [`${a.quantity.value.number}`, `${b.quantity.value.number}`];
+  if (x.length !== y.length || x.replace(/\D/g, "").length < 3) return false;
+  const apart = [...x].flatMap((digit, i) => (digit === y[i] ? [] : [i]));
+  return apart.length === 1 && apart[0] !== x.length - 1;
+}
+
+/** A diameter or a bore: nothing wears it down by a twentieth and is still measured against its name. */
+const isSize = ({ what, main, instrument }: Sight): boolean =>
+  main?.dimension === "length" &&
+  /\b(?:diameter|dia|bore|o\.?d|i\.?d)\b/.test(what) &&
+  /\bmicrometer|\bcaliper|\bmike|\bbore gauge/.test(instrument) &&
+  !/\b(?:worn|wear|lining|brush|pad|thread|core|root|tread|coil|spring|wire|rope|chain)\b/.test(what);
 
 /** How many figures were written: 0.350 has three. */
 const digitsOf = ({ quantity: { value } }: Fact): number =>

@@ -17,6 +17,7 @@ export const contradiction: EntryRule = {
       ...saidWithin(sight),
       ...before(sight),
       ...more(sight),
+      ...moreThanThereAre(sight),
       ...pressures(sight),
       ...pieces(sight),
       ...words(sight),
@@ -308,6 +309,16 @@ function before(sight: Sight): Remark[] {
   return [];
 }
 
+/** "4 of 3 bolts": more than there are. */
+function moreThanThereAre({ entry }: Sight): Remark[] {
+  const said =
+    /\b(\d{1,3}) (?:out )?of (?:the |its )?(\d{1,3}) (?!thou|mm|in\b|cm|m\b|v\b|ohm)[a-z]{3,}/i.exec(
+      entry.text,
+    );
+  if (!said || Number(said[1]) <= Number(said[2])) return [];
+  return [{ severity: "wrong", found: `“${said[0]}”.`, expected: `${said[2]} at the most.` }];
+}
+
 /** A part that is more than its whole. */
 function more(sight: Sight): Remark[] {
   const { main, what } = sight;
@@ -320,9 +331,10 @@ function more(sight: Sight): Remark[] {
   );
   if (
     !whole ||
-    !/\b(?:of which|fitted|used|bad|broken|missing|found|replaced|tight|cracked|part|faulty|worn|damaged|good|removed|refitted|returned)\b/.test(
-      what,
-    ) ||
+    (!(main.dimension === "mass" && /\bweight|mass\b/.test(what)) &&
+      !/\b(?:of which|fitted|used|bad|broken|missing|found|replaced|tight|cracked|part|faulty|worn|damaged|good|removed|refitted|returned)\b/.test(
+        what,
+      )) ||
     main.si <= whole.si * 1.0001
   )
     return [];
@@ -348,8 +360,9 @@ function pressures(sight: Sight): Remark[] {
   );
   const valve = all.find(
     (fact) =>
-      /\b(?:safety|relief|pop) valve\b|\blift(?:s|ed|ing)?\b|\bblow(?:s|ing)? off\b/.test(fact.name) &&
-      fact !== working,
+      /\b(?:safety|relief|pop) valve\b|\bcut-?out\b|\b(?:receiver|max(?:imum)?) pressure\b|\blift(?:s|ed|ing)?\b|\bblow(?:s|ing)? off\b/.test(
+        fact.name,
+      ) && fact !== working,
   );
   const caution =
     "common practice, no source; boilers and vessels fall under local codes and their inspectors";
@@ -385,6 +398,15 @@ function pressures(sight: Sight): Remark[] {
         source: caution,
       },
     ];
+  if (working && valve && valve.si < working.si * 0.85 && /\b(?:boiler|safety|steam)\b/.test(sight.all))
+    return [
+      {
+        severity: "doubtful",
+        found: `${valve.name} ${valve.raw}, ${working.name} ${working.raw}.`,
+        expected: "A safety valve that holds up to the working pressure.",
+        source: caution,
+      },
+    ];
   const shown =
     sight.main?.dimension === "pressure" && sight.main !== valve && sight.main !== test ? sight.main : null;
   if (
@@ -400,6 +422,24 @@ function pressures(sight: Sight): Remark[] {
         found: `${sight.what} ${shown.raw}, ${valve.name} ${valve.raw}.`,
         expected: "A pressure below that at which the valve lifts.",
         source: caution,
+      },
+    ];
+  const [inlet, outlet] = [
+    all.find((fact) => /\b(?:inlet|supply|upstream|before)\b/.test(fact.name)),
+    all.find((fact) => /\b(?:outlet|delivery|downstream|after)\b/.test(fact.name)),
+  ];
+  if (
+    inlet &&
+    outlet &&
+    outlet.si > inlet.si * 1.02 &&
+    /\b(?:governor|regulator|reducing valve|reducer|filter|strainer)\b/.test(sight.all)
+  )
+    return [
+      {
+        severity: "doubtful",
+        found: `${inlet.name} ${inlet.raw}, ${outlet.name} ${outlet.raw}.`,
+        expected: "No more pressure behind it than before it.",
+        meant: "the two changed places?",
       },
     ];
   const [low, high] = [
@@ -427,14 +467,14 @@ function pieces(sight: Sight): Remark[] {
   const pitch = facts.find(
     (fact) =>
       fact.dimension === "thread pitch" ||
-      (fact.dimension === "length" && /\b(?:pitch|lead)\b/.test(fact.name) && !/circle/.test(fact.name)),
+      (fact.dimension === "length" && /\b(?:pitch|lead)\b/.test(fact.label) && !/circle/.test(fact.label)),
   );
   const travel = facts.find(
     (fact) =>
       fact.dimension === "length" &&
       fact !== pitch &&
       /\b(?:travel|moved?|moves|advance\w*|lift(?:ed)?|raised|lowered|movement|displacement|in by|out by|opens|gap opened)\b/.test(
-        fact.name,
+        fact.label,
       ),
   );
   if (
@@ -457,7 +497,14 @@ function pieces(sight: Sight): Remark[] {
   ];
 }
 
+const undoes = String.raw`\b(?:und(?:o|oes|one|id)|loosen(?:s|ed)?|unscrew(?:s|ed)?|slacken(?:s|ed)?|comes? off|came off|removed?)\b[^.]{0,14}`;
+const tightens = String.raw`\b(?:tighten(?:s|ed)?|does up|done up|screws? (?:in|on|up))\b[^.]{0,14}`;
+const anti = String.raw`\b(?:anti|counter)-?\s?clockwise`;
+const clock = String.raw`(?<!anti)(?<!anti-)(?<!counter)(?<!counter-)\bclockwise`;
+
 const opposed: [RegExp, RegExp][] = [
+  [/\bleft[- ]hand(?:ed)?\b|\bl\.?h\.? thread\b/, new RegExp(`${undoes}${anti}|${tightens}${clock}`)],
+  [/\bright[- ]hand(?:ed)?\b|\br\.?h\.? thread\b/, new RegExp(`${undoes}${clock}|${tightens}${anti}`)],
   [
     /\bleft[- ]hand(?:ed)? thread\b|\bl\.?h\.? thread\b/,
     /\bright[- ]hand(?:ed)? thread\b|\br\.?h\.? thread\b|undone anti-?clockwise|unscrews anti-?clockwise/,

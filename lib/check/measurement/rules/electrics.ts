@@ -135,7 +135,11 @@ const notOfTheLoad =
 function law(sight: Sight): Remark[] {
   const values = sight.facts.filter(
     (fact) =>
-      fact.from !== "limit" && fact.from !== "spec" && !notOfTheLoad.test(fact.label) && !fact.quantity.high,
+      fact.from !== "limit" &&
+      fact.from !== "spec" &&
+      !isOwnRating(fact, sight) &&
+      !notOfTheLoad.test(fact.label) &&
+      !fact.quantity.high,
   );
   const only = (dimension: string): Fact | undefined => {
     const found = values.filter((fact) => fact.dimension === dimension);
@@ -215,6 +219,13 @@ function law(sight: Sight): Remark[] {
   return [];
 }
 
+/** "10 kΩ, 2 W": what a resistor is made for, not what it turns to heat. */
+const isOwnRating = (fact: Fact, { main, facts }: Sight): boolean =>
+  fact.from === "text" &&
+  fact.dimension === "power" &&
+  main?.dimension === "resistance" &&
+  facts.some((one) => one.from === "text" && one.dimension === "resistance");
+
 const apart = (ratio: number, most: number): boolean => ratio > most || ratio < 1 / most;
 
 function lawRemark({ main }: Sight, values: Fact[], should: Partial<Record<string, number>>): Remark {
@@ -274,13 +285,14 @@ function ratings(sight: Sight): Remark[] {
   return [];
 }
 
-const isRating = (fact: Fact, { what }: Sight): boolean =>
+const isRating = (fact: Fact, sight: Sight): boolean =>
+  isOwnRating(fact, sight) ||
   (/\b(?:rating|rated|max(?:imum)?|working voltage|wkg|fuse|breaker|wattage|limit|capacity of (?:cable|flex|switch)|withstand)\b/.test(
     fact.label,
   ) &&
     !/\b(?:blow|speed|output|supply)\b/.test(fact.name)) ||
   (fact.from === "limit" && fact.dimension !== "length") ||
-  (fact.from === "text" && /\b(?:rating|wattage|working voltage|fuse)\b/.test(what));
+  (fact.from === "text" && /\b(?:rating|wattage|working voltage|fuse)\b/.test(sight.what));
 
 /** What a valve's electrode or a lamp gets is no more than the supply it hangs on. */
 function aboveSupply({ main, what, all, facts }: Sight): Remark[] {
@@ -315,7 +327,7 @@ function cells(sight: Sight): Remark[] {
   )
     return [];
   const count =
-    relatedFacts(sight).find(
+    sight.facts.find(
       (fact) => /\bcells?\b/.test(fact.label) && (fact.dimension === "count" || fact.dimension === "number"),
     ) ?? sight.facts.find((fact) => fact.dimension === "count" && /cell/.test(fact.quantity.unit));
   const volts = sight.facts.filter((fact) => fact.dimension === "voltage");

@@ -1,5 +1,5 @@
 import { compressionRatio, sweptVolume } from "#lib/reference/index.ts";
-import { near, plain, sayIn } from "../figures.ts";
+import { near, plain, sayIn, termNumber } from "../figures.ts";
 import type { EntryRule, Remark } from "../rule.ts";
 import { relatedFacts, type Sight } from "../sight.ts";
 
@@ -145,7 +145,7 @@ function compression(sight: Sight): Remark[] {
         meant: `${ratio.quantity.terms[1]}:${ratio.quantity.terms[0]}?`,
       },
     ];
-  const terms = ratio.quantity.terms?.map(Number);
+  const terms = ratio.quantity.terms?.map(termNumber);
   const said = terms?.length === 2 ? (terms[0] ?? 0) / (terms[1] ?? 1) : ratio.quantity.value.number;
   const volumes = sight.facts.filter((fact) => fact.dimension === "volume");
   const sweep =

@@ -17,7 +17,9 @@ export const gears: EntryRule = {
           ...centres(sight),
           ...pitchCircle(sight),
           ...motor(sight),
+          ...speedsOf(sight),
           ...halfSpeed(sight),
+          ...camTeeth(sight),
           ...beats(sight),
         ].slice(0, 1),
   examples: [
@@ -186,6 +188,34 @@ function roleOf(name: string): Wheel["role"] | null {
   return driverName.test(name) ? "driver" : drivenName.test(name) ? "driven" : null;
 }
 
+/** "Camshaft to crankshaft speed": the speeds of two wheels are as their teeth turned about. */
+function speedsOf(sight: Sight): Remark[] {
+  const { main, what } = sight;
+  const named = /\b([a-z]{3,})(?: \w+)? (?:to|:) ([a-z]{3,})(?: \w+)? speeds?\b/.exec(what);
+  const said = main?.quantity.terms?.length === 2 ? termsOf(main) : null;
+  if (!main || !named || said === null) return [];
+  const pair = wheelsOf(relatedFacts(sight), "count") ?? wheelsOf(relatedFacts(sight), "length");
+  const wheels = pair ? [pair.driver, pair.driven] : relatedFacts(sight).filter(isTeeth);
+  const of = (word = ""): Fact | undefined =>
+    word === "input" || word === "driver"
+      ? pair?.driver
+      : word === "output" || word === "driven"
+        ? pair?.driven
+        : wheels.find((wheel) => wheel.name.slice(0, 3) === word.slice(0, 3));
+  const [first, second] = [of(named[1]), of(named[2])];
+  if (!first || !second || first === second) return [];
+  const expected = second.si / first.si;
+  if (near(said, expected, 0.03)) return [];
+  return [
+    {
+      severity: "wrong",
+      found: `${what} ${main.raw}, from ${first.name} ${first.raw}, ${second.name} ${second.raw}.`,
+      expected: expected >= 1 ? `${plain(expected, 3)}:1.` : `1:${plain(1 / expected, 3)}.`,
+      meant: near(said, 1 / expected, 0.03) ? "turned about?" : `${plain(expected, 3)}:1?`,
+    },
+  ];
+}
+
 function pairOf(sight: Sight): Remark[] {
   const { main, what } = sight;
   if (sight.facts.length < 2 && !main) return [];
@@ -201,17 +231,19 @@ function pairOf(sight: Sight): Remark[] {
   const ratio = driven.si / driver.si;
   const words = `${driver.name} ${driver.raw}, ${driven.name} ${driven.raw}`;
   const speeds = values.filter((fact) => fact.dimension === "rotational speed" && fact.si > 0);
-  if (speeds.length === 2) return speedPair(speeds, ratio, words);
+  if (speeds.length === 2) return speedPair(speeds, ratio, words, wheels);
   const told = faster(sight.entry.text.toLowerCase(), wheels);
   if (told !== null) return toldApart(told, ratio, words);
-  if (
-    !main?.quantity.terms &&
-    !(main && main.dimension === "ratio") &&
-    !(main?.dimension === "number" && /\bratio|reduction\b/.test(what))
-  )
-    return [];
-  const said = main.quantity.terms?.length === 2 ? termsOf(main) : main.si;
-  const about = `${what} ${sight.entry.text.toLowerCase()}`;
+  const ratioSaid = isRatio(main, what)
+    ? main
+    : [driver, driven].includes(main as Fact)
+      ? relatedFacts(sight).find(
+          (fact) => isRatio(fact, fact.name) && /\bratio|reduction|gear/.test(fact.name),
+        )
+      : undefined;
+  if (!ratioSaid) return [];
+  const said = ratioSaid.quantity.terms?.length === 2 ? termsOf(ratioSaid) : ratioSaid.si;
+  const about = `${what} ${sight.entry.text.toLowerCase()} ${ratioSaid === main ? "" : `${ratioSaid.name} ${ratioSaid.raw}`}`;
   const against =
     (ratio > 1.02 && /\b(?:step|speed|gear(?:ed|ing)?)[- ]?up|overdrive|increas/.test(about)) ||
     (ratio < 0.98 && /\breduc(?:tion|es|ed)|\b(?:step|gear(?:ed|ing)?)[- ]?down/.test(about));
@@ -235,6 +267,7 @@ function pairOf(sight: Sight): Remark[] {
     return [];
   if (
     turned &&
+    !/\bspeeds?\b/.test(what) &&
     /\bdriver (?:to|:) ?driven\b|\bteeth\b|pinion (?:to|:) wheel|\binput (?:to|:) output\b|\bwheel to pinion\b/.test(
       `${what} ${sight.entry.text.toLowerCase()}`,
     )
@@ -251,12 +284,18 @@ function pairOf(sight: Sight): Remark[] {
   return [
     {
       severity: "wrong",
-      found: `${main.raw}, from ${words}.`,
+      found: `${ratioSaid.raw}, from ${words}.`,
       expected: `${plain(ratio, 3)}:1: the ${ratio > 1 ? "driver" : "driven one"} turns faster.`,
       meant: turned ? "turned about?" : `${plain(ratio, 3)}:1?`,
     },
   ];
 }
+
+const isRatio = (fact: Fact | null, name: string): boolean =>
+  fact !== null &&
+  (fact.quantity.terms !== undefined ||
+    fact.dimension === "ratio" ||
+    (fact.dimension === "number" && /\bratio|reduction\b/.test(name)));
 
 /** "Single start", "two-start": a count in words. */
 function startsInWords(sight: Sight): Fact[] {
@@ -284,8 +323,14 @@ const termsOf = ({ quantity }: Fact): number | null => {
   return value(b) === 0 ? null : value(a) / value(b);
 };
 
-function speedPair(speeds: Fact[], ratio: number, words: string): Remark[] {
+function speedPair(
+  speeds: Fact[],
+  ratio: number,
+  words: string,
+  wheels: { driver: Fact; driven: Fact },
+): Remark[] {
   const driven =
+    speeds.find((fact) => isOf(fact, wheels.driven, wheels.driver)) ??
     speeds.find((fact) => roleOf(fact.name) === "driven" && !/\b(?:motor|engine)\b/.test(fact.name)) ??
     speeds.find((fact) => roleOf(fact.name) !== "driver");
   const driver = speeds.find((fact) => fact !== driven);
@@ -301,6 +346,16 @@ function speedPair(speeds: Fact[], ratio: number, words: string): Remark[] {
         : `${sayIn(expected, driven.quantity)}?`,
     },
   ];
+}
+
+/** A speed called after the one wheel and not after the other: "lineshaft speed", "lineshaft pulley". */
+function isOf(speed: Fact, wheel: Fact, other: Fact): boolean {
+  const called = (speed.name.match(/[a-z]{3,}/g) ?? []).filter(
+    (word) => !/^(?:speed|the|shaft|rpm)$/.test(word),
+  );
+  return (
+    called.some((word) => wheel.name.includes(word)) && !called.some((word) => other.name.includes(word))
+  );
 }
 
 /** "Turns 3 times as fast", "half the speed": the driven wheel's speed over the driver's. */
@@ -521,6 +576,25 @@ function halfSpeed(sight: Sight): Remark[] {
       meant: near(cam.si, crank.si * 2, 0.05)
         ? "the ratio turned about?"
         : `${sayIn(crank.si / 2, cam.quantity)}?`,
+    },
+  ];
+}
+
+/** A four-stroke's cam wheel has twice the teeth of the crank's. */
+function camTeeth(sight: Sight): Remark[] {
+  const wheels = sight.facts.filter(isTeeth);
+  const cam = wheels.find((fact) => /\bcam(?:shaft)?\b/.test(fact.name));
+  const crank = wheels.find((fact) => fact !== cam && /\bcrank(?:shaft)?\b/.test(fact.name));
+  const twoStroke = /\btwo[- ]stroke|2-stroke|two cycle|steam|idler|intermediate|half[- ]time\b/.test(
+    sight.all,
+  );
+  if (!cam || !crank || twoStroke || near(cam.si, crank.si * 2, 0.001)) return [];
+  return [
+    {
+      severity: /\bfour[- ]stroke|4-stroke/.test(sight.all) ? "wrong" : "doubtful",
+      found: `${cam.name} ${cam.raw}, ${crank.name} ${crank.raw}.`,
+      expected: `${plain(crank.si * 2)} teeth: a four-stroke's cam turns at half the speed of its crank.`,
+      meant: `${plain(crank.si * 2)}?`,
     },
   ];
 }

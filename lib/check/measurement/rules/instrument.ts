@@ -205,10 +205,11 @@ function digits(sight: Sight, main: Fact, { name, finest, marks, step }: Divisio
     return [];
   const written = written1(main);
   if (written >= finest * 0.99) return [];
-  if (isMultiple(main.si, finest / 0.999) && main.dimension !== "temperature") return [];
+  const noughts = /\d[.,]\d{2,}00$/.test(`${main.quantity.value.number.toFixed(places(main))}`);
+  if (!noughts && isMultiple(main.si, finest / 0.999) && main.dimension !== "temperature") return [];
   const graduated = marks ?? step;
   const rest = Math.abs(main.si / graduated - Math.round(main.si / graduated)) * graduated;
-  if (marks !== undefined && rest <= written * 0.51 && main.si > graduated * 0.5) return [];
+  if (!noughts && marks !== undefined && rest <= written * 0.51 && main.si > graduated * 0.5) return [];
   if (
     marks === undefined &&
     step < 0.06 * Math.abs(main.si) &&
@@ -225,6 +226,9 @@ function digits(sight: Sight, main: Fact, { name, finest, marks, step }: Divisio
     },
   ];
 }
+
+const places = ({ quantity: { value } }: Fact): number =>
+  value.style.kind === "decimal" ? value.style.places : 0;
 
 const isMultiple = (value: number, grain: number): boolean =>
   Math.abs(value / grain - Math.round(value / grain)) < 1e-6;

@@ -1,6 +1,6 @@
-import { near, plain, sayIn } from "../figures.ts";
+import { near, plain, sayIn, termNumber } from "../figures.ts";
 import type { EntryRule, Remark } from "../rule.ts";
-import { type Fact, relatedFacts, type Sight } from "../sight.ts";
+import { type Fact, readOnce, relatedFacts, type Sight } from "../sight.ts";
 
 /** Oil in petrol, and dilutions: a ratio and the volumes that it came to. */
 export const mixes: EntryRule = {
@@ -9,7 +9,7 @@ export const mixes: EntryRule = {
   explanation:
     "A mixture of 32:1 has a thirty-second of oil. Where the ratio, the petrol and the oil are all given, two of them give the third. Written the other way about, an engine runs on oil; one to ten and one in ten are told apart by asking.",
   source: "arithmetic",
-  check: (sight) => [...turned(sight), ...volumes(sight), ...percent(sight)].slice(0, 1),
+  check: (sight) => [...turned(sight), ...volumes(sight), ...written(sight), ...percent(sight)].slice(0, 1),
   examples: [
     { says: "petrol to oil, 32 to 1", entry: { text: "32:1", what: "petrol to oil ratio" }, finds: 0 },
     { says: "petrol to oil, 1 to 32", entry: { text: "1:32", what: "petrol to oil ratio" }, finds: 1 },
@@ -83,7 +83,7 @@ function turned({ entry, what, main, part }: Sight): Remark[] {
     /\bcompression|gear|air\b/.test(about)
   )
     return [];
-  const [a, b] = terms.map(Number);
+  const [a, b] = terms.map(termNumber);
   if (a === undefined || b === undefined || !(a > 0) || !(b > 0)) return [];
   const named = /\b(petrol|gasoline|fuel|gas)\b[^;]{0,12}\b(?:to|:|\/)\s?\boil\b/.test(about)
     ? "fuel first"
@@ -115,6 +115,48 @@ function partsInWords(text: string): { oil: number; fuel: number } | null {
   return oil !== null && fuelParts !== null ? { oil, fuel: fuelParts } : null;
 }
 
+/** "250 ml of oil to 25 l", for 50:1: both in one text. */
+function written({ facts, what, decimal, all }: Sight): Remark[] {
+  const volumesOf = facts.filter((fact) => fact.from === "text" && fact.dimension === "volume");
+  const inWhat = readOnce(what, decimal);
+  const ratio = [inWhat, ...(inWhat.kind === "list" ? inWhat.parts : [])]
+    .flatMap((one) => ("quantities" in one ? one.quantities : []))
+    .find((one) => one.terms?.length === 2);
+  const [a, b] = volumesOf.map((fact) => fact.si);
+  const share = facts.find(
+    (fact) => fact.from === "text" && fact.quantity.ucum === "%" && !fact.quantity.high,
+  );
+  if (!ratio && share && a && b && volumesOf.length === 2 && liquids.test(all))
+    return writtenShare(a, b, share);
+  if (!ratio || !a || !b || volumesOf.length !== 2 || !liquids.test(all)) return [];
+  const [x = 1, y = 1] = (ratio.terms ?? []).map(termNumber);
+  const many = Math.max(x, y) / Math.min(x, y);
+  const found = Math.max(a, b) / Math.min(a, b);
+  if (near(found, many, 0.07) || near(found, many + 1, 0.07)) return [];
+  return [
+    {
+      severity: "wrong",
+      found: `${volumesOf.map((fact) => sayIn(fact.si, fact.quantity)).join(" and ")} are ${plain(found, 3)}:1.`,
+      expected: `${plain(many, 3)}:1, as it is called.`,
+    },
+  ];
+}
+
+/** "4 l of antifreeze in 10 l, 40 %". */
+function writtenShare(a: number, b: number, share: Fact): Remark[] {
+  const [small, large] = [Math.min(a, b), Math.max(a, b)];
+  const told = share.si;
+  if ([small / large, small / (small + large), large / (small + large)].some((one) => near(one, told, 0.1)))
+    return [];
+  return [
+    {
+      severity: "wrong",
+      found: `${share.raw}: the volumes give ${plain((100 * small) / large, 2)} %.`,
+      expected: `${plain((100 * small) / large, 2)} %.`,
+    },
+  ];
+}
+
 /** Two liquids and the ratio or the share that they make. */
 function volumes(sight: Sight): Remark[] {
   const facts = sight.facts.filter(
@@ -127,7 +169,7 @@ function volumes(sight: Sight): Remark[] {
       (fact.dimension === "ratio" || fact.dimension === "number"),
   );
   if (!ratio || facts.length < 2 || !liquids.test(sight.all)) return [];
-  const [a = 0, b = 1] = (ratio.quantity.terms ?? []).map(Number);
+  const [a = 0, b = 1] = (ratio.quantity.terms ?? []).map(termNumber);
   const many = Math.max(a, b) / Math.min(a, b);
   if (!Number.isFinite(many)) return [];
   const minor = facts.find((fact) => isMinor(fact.name, sight));

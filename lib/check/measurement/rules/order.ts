@@ -116,10 +116,19 @@ function unnamed({ reading, entry, what, part }: Sight, sizes: Size[]): Remark[]
   ];
 }
 
+/** "bore 30, OD 55, width 13 mm": millimetres by name. */
+function labelled(text: string): [number, number, number] | null {
+  const of = (name: string): number =>
+    Number(new RegExp(`\\b(?:${name})\\b\\D{0,3}(\\d+(?:\\.\\d+)?)`, "i").exec(text)?.[1] ?? Number.NaN);
+  const sizes: [number, number, number] = [of("bore|id|d"), of("od|outside|outer"), of("width|wide|b")];
+  return /\bmm\b/.test(text) && sizes.every(Number.isFinite) ? sizes : null;
+}
+
 /** A bearing's number gives its sizes. */
 function numbered(sight: Sight): Remark[] {
   const { reading, main } = sight;
-  if (main?.dimension !== "length") return [];
+  const told = labelled(sight.entry.text);
+  if (main?.dimension !== "length" && !told) return [];
   const number = sight.named.find((one) => one.designation.type === "bearing");
   const text = `${sight.entry.context.part ?? ""} ${sight.entry.what} ${sight.entry.context.spec ?? ""} ${sight.entry.context.fastener ?? ""}`;
   const row = number?.designation.type === "bearing" ? bearing(number.designation.number) : bearingIn(text);
@@ -151,7 +160,19 @@ function numbered(sight: Sight): Remark[] {
         ]
       : [];
   }
+  if (told)
+    return [size.bore, size.outside, size.width].every((mm, i) => near(told[i] ?? 0, mm, 0.012))
+      ? []
+      : [
+          {
+            severity: "wrong",
+            found: `“${sight.entry.text}” for ${row.number}.`,
+            expected: words,
+            source: "ISO 15",
+          },
+        ];
   if (
+    main?.dimension !== "length" ||
     !/\bbearing\b/.test(`${sight.what} ${sight.part}`) ||
     /\b(?:housing|clearance|shaft|fit|float|play|depth|shim|spacer|journal)\b/.test(sight.what)
   )

@@ -11,7 +11,7 @@ export const pairFit: EntryRule = {
   explanation:
     "What slides or drops in by hand must be smaller than its hole; what is pressed must be larger, and by a few thousandths of its size, or the outer part gives. Two measured sizes say at once whether the words can be true.",
   source: "arithmetic; ISO 286-1 for classes of fit",
-  check: (sight) => [...pair(sight), ...classOf(sight)].slice(0, 1),
+  check: (sight) => [...pair(sight), ...classOf(sight), ...fitSaid(sight), ...cavity(sight)].slice(0, 1),
   examples: [
     {
       says: "larger than the housing it drops into",
@@ -78,7 +78,7 @@ export const pairFit: EntryRule = {
 };
 
 const notASize =
-  /\b(?:clearance|interference|gap|length|depth|play|float|wall|thick\w*|runout|run-out|stroke|travel|speed|limit|spec|tolerance|ovality|taper|wear|chamfer|radius|pcd|pitch|cent(?:re|er)s? (?:distance|height|to)|height|protru\w*|lift|backlash|fit of|pulley|wheel base|roughness|counterbore depth)\b/;
+  /\b(?:clearance|interference|gap|length|depth|play|float|wall|thick\w*|runout|run-out|stroke|travel|speed|limit|spec|tolerance|ovality|taper|wear|chamfer|radius|pcd|pitch|cent(?:re|er)s? (?:distance|height|to)|height|protru\w*|lift|backlash|fit of|pulley(?! (?:bore|seat|hub|shaft))|wheel base|roughness|counterbore depth)\b/;
 
 function pair(sight: Sight): Remark[] {
   const { main, what } = sight;
@@ -98,6 +98,47 @@ function pair(sight: Sight): Remark[] {
   }
   return [];
 }
+
+/** "40 H7/s6", and it slides: the letters of ISO 286-1 tell clearance (a to h) from interference (s and beyond). */
+function fitSaid(sight: Sight): Remark[] {
+  const fit = /\b\d{1,3}(?:\.\d+)?\s?H\d{1,2}\s?\/\s?([a-z]{1,2})\d{1,2}\b/.exec(
+    `${sight.entry.text} ${sight.entry.context.spec ?? ""}`,
+  );
+  const letter = fit?.[1]?.[0] ?? "";
+  const said = fitIn(saidOf(sight));
+  const clears = /[a-h]/.test(letter);
+  const grips = /[s-z]/.test(letter);
+  if (!fit || said === null || !(said === "tight" ? clears : grips)) return [];
+  return [
+    {
+      severity: "wrong",
+      found: `${fit[0]}, and said to be ${said === "tight" ? "tight" : "free"}.`,
+      expected: clears ? "H with a to h leaves clearance." : "H with s and beyond is an interference fit.",
+      source: "ISO 286-1 (from memory)",
+    },
+  ];
+}
+
+/** What lies within something is not longer than the room in it. */
+function cavity(sight: Sight): Remark[] {
+  const { main, what } = sight;
+  if (main?.dimension !== "length" || !/\b(?:height|width|length|thickness|depth)\b/.test(what)) return [];
+  if (room.test(what) || /\b(?:proud|protrud\w*|stands? out|nip|crush|preload|compress\w*)\b/.test(sight.all))
+    return [];
+  const within = relatedFacts(sight).find((fact) => fact.dimension === "length" && room.test(fact.name));
+  if (!within || main.si <= within.si + stepOf(main) * 0.3 || !near(main.si, within.si, 0.6)) return [];
+  if (decisionIn(`${sight.verdict} ${sight.remarks}`) === "rejected") return [];
+  return [
+    {
+      severity: "doubtful",
+      found: `${what} ${main.raw}, ${within.name} ${within.raw}.`,
+      expected: `${within.raw} at the most.`,
+    },
+  ];
+}
+
+const room =
+  /\binside (?:depth|width|length|height)\b|\b(?:between|room between|space between)\b|\bbarrel depth\b/;
 
 /** A shaft of a tenth of its hole: the decimal point, or the unit. */
 function slipOf(main: Fact, other: Fact, { remarks, all }: Sight): Remark | null {

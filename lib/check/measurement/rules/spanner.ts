@@ -22,7 +22,7 @@ export const spanner: EntryRule = {
     const thread = threadOfJoint(sight);
     const hexagons = thread ? hexagonsOf(thread) : [];
     const mm = main.si * 1000;
-    if (!thread || hexagons.length === 0 || hexagons.some((jaw) => Math.abs(jaw.mm - mm) < 0.2 * jaw.mm))
+    if (!thread || hexagons.length === 0 || hexagons.some((jaw) => Math.abs(jaw.mm - mm) < 0.16 * jaw.mm))
       return [];
     const [usual] = hexagons;
     return [

@@ -1,5 +1,5 @@
 import { disagreement, type Reading } from "#lib/quantity/index.ts";
-import { near, roomOf, sayIn } from "../figures.ts";
+import { near, plain, roomOf, sayIn } from "../figures.ts";
 import type { EntryRule, Remark } from "../rule.ts";
 import { type Decimal, type Fact, readOnce, relatedFacts, type Sight } from "../sight.ts";
 
@@ -13,12 +13,15 @@ export const sums: EntryRule = {
   check: (sight) => {
     const written = [sight.entry.text, ...(sight.entry.context.related ?? []).map((one) => one.text)];
     const slip = written
-      .filter((text) => text.includes("=") || text.includes("+"))
-      .flatMap((text) => writtenSum(text, sight.decimal));
-    return (slip.length > 0 ? slip : [...stack(sight), ...differenceOf(sight), ...remains(sight)]).slice(
-      0,
-      1,
-    );
+      .filter((text) => /[=+]|\b(?:makes?|come to|totals?)\b/.test(text))
+      .flatMap((text) => [
+        ...writtenSum(text, sight.decimal),
+        ...writtenEquation(text),
+        ...writtenTimes(text),
+      ]);
+    return (
+      slip.length > 0 ? slip : [...stack(sight), ...alike(sight), ...differenceOf(sight), ...remains(sight)]
+    ).slice(0, 1);
   },
   examples: [
     { says: "1.50, not 1.75", entry: { text: "0.75 + 0.50 + 0.25 = 1.75 in", what: "spacers" }, finds: 1 },
@@ -86,6 +89,71 @@ function writtenSum(text: string, decimal: Decimal): Remark[] {
         },
       ]
     : [];
+}
+
+const timesOver =
+  /\b(\d{1,3}) (?:off |[a-z]+ )?(?:of|at|x|×) (\d+(?:\.\d+)?) ?([a-zµΩ"]{1,6}) ?(?:=|make|makes|come to|total|totals) ?(\d+(?:\.\d+)?) ?\3/i;
+
+/** "5 shims of 0.2 mm = 1.2 mm". */
+function writtenTimes(text: string): Remark[] {
+  const [, count = "", each = "", unit = "", total = ""] = timesOver.exec(text) ?? [];
+  const should = Number(count) * Number(each);
+  if (total === "" || near(should, Number(total), 0.006)) return [];
+  return [
+    {
+      severity: "wrong",
+      found: `“${text}”.`,
+      expected: `${plain(should)} ${unit}.`,
+      meant: `${plain(should)} ${unit}?`,
+    },
+  ];
+}
+
+const figuresOf: Record<string, number> = { two: 2, three: 3, four: 4, five: 5, six: 6 };
+
+/** "Two 30 Ω coils in parallel" are half of one. */
+function alike({ main, all }: Sight): Remark[] {
+  const said =
+    /\b(two|three|four|five|six|[2-9]) (?:x )?(\d+(?:\.\d+)?) ?(k|m)?(?:ω|ohms?) [a-z ]{0,24}?\bin (parallel|series)\b/.exec(
+      all,
+    );
+  if (!said || main?.dimension !== "resistance") return [];
+  const count = figuresOf[said[1] ?? ""] ?? Number(said[1]);
+  const one = Number(said[2]) * ({ k: 1e3, m: 1e6 }[said[3] ?? ""] ?? 1);
+  const should = said[4] === "series" ? one * count : one / count;
+  if (near(should, main.si, 0.12) || near(one, main.si, 0.001)) return [];
+  return [
+    {
+      severity: "wrong",
+      found: `${main.raw} for ${said[0]}.`,
+      expected: sayIn(should, main.quantity, 3),
+      meant: `${sayIn(should, main.quantity, 3)}?`,
+      source: "Kirchhoff's laws",
+    },
+  ];
+}
+
+const equation =
+  /^\D{0,40}?(\d+(?:\.\d+)?)\s*([a-z."]{0,8})\s*([x×*÷]|\s-\s|\/)\s*(\d+(?:\.\d+)?)(?![\d/])\s*([a-z."]{0,8})\s*=\s*(\d+(?:\.(\d+))?)(?![\d/:])\s*([a-z."]{0,8})/i;
+
+/** "3 x 12 = 48", "25.00 - 24.95 = 0.5 mm": worked out in the text itself. */
+function writtenEquation(text: string): Remark[] {
+  const [, a = "", unitA = "", sign = "", b = "", unitB = "", c = "", places = "", unitC = ""] =
+    equation.exec(text) ?? [];
+  if (c === "" || (sign === "/" && /^(?:2|4|8|16|32|64)$/.test(b))) return [];
+  const units = new Set([unitA, unitB, unitC].filter(Boolean));
+  if (units.size > 1 || (sign.trim() === "/" && units.size > 0 && unitA === "")) return [];
+  const [x, y, said] = [Number(a), Number(b), Number(c)];
+  const is = sign.trim() === "-" ? x - y : /[/÷]/.test(sign) ? x / y : x * y;
+  if (Math.abs(is - said) <= 0.51 * 10 ** -places.length || near(is, said, 0.006)) return [];
+  return [
+    {
+      severity: "wrong",
+      found: `“${text}” comes to ${plain(is)}.`,
+      expected: `${plain(is)}.`,
+      meant: `${plain(is)}?`,
+    },
+  ];
 }
 
 const sumsIn = (reading: Reading): Reading[] =>
@@ -231,6 +299,21 @@ function differenceOf(sight: Sight): Remark[] {
       ),
     ),
   ];
+  if (
+    clearance &&
+    main.si > 0.25 * Math.min(...lengths.map((one) => one.si)) &&
+    lengths.length === 1 &&
+    small
+  )
+    return [
+      {
+        severity: "doubtful",
+        found: `${what} ${main.raw}, ${small.name} ${small.raw}.`,
+        expected: "A clearance that is a small part of the size it belongs to.",
+        meant: `${sayIn(main.si / 10, main.quantity, 3)}?`,
+        source: "common practice, no source",
+      },
+    ];
   if (!clearance || !big || !small || big === small || lengths.length > 3 || !near(big.si, small.si, 0.2))
     return [];
   return compared(main, Math.abs(big.si - small.si), [big, small], "the one less the other");

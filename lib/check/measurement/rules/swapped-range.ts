@@ -84,8 +84,12 @@ const strip = (name: string) =>
 
 /** "max 12 min 18 N·m": both in one text. */
 function mostThenLeast(text: string): Remark | null {
-  const most = Number(/\bmax(?:imum)?\b[^\d]{0,4}(\d+(?:\.\d+)?)/i.exec(text)?.[1] ?? Number.NaN);
-  const least = Number(/\bmin(?:imum)?\b[^\d]{0,4}(\d+(?:\.\d+)?)/i.exec(text)?.[1] ?? Number.NaN);
+  const most = Number(
+    /\b(?:max(?:imum)?|upper|highest|at most)\b[^\d-]{0,4}(\d+(?:\.\d+)?)/i.exec(text)?.[1] ?? Number.NaN,
+  );
+  const least = Number(
+    /\b(?:min(?:imum)?|lower|lowest|at least)\b[^\d-]{0,4}(\d+(?:\.\d+)?)/i.exec(text)?.[1] ?? Number.NaN,
+  );
   const oneUnit = new Set(text.match(/[a-zµΩ°"][a-z/·²"]*\s*(?=,|$|;)/gi) ?? []).size <= 1;
   if (!(least > most) || !oneUnit) return null;
   return {

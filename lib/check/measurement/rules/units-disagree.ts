@@ -25,6 +25,7 @@ export const unitsDisagree: EntryRule = {
       .flatMap(({ text, reading }) => [
         ...disagrees(text, reading),
         ...farApart(text, reading),
+        ...besideEachOther(text, reading),
         ...toleranceDisagrees(text, reading),
         ...gaugeDisagrees(text, sight.decimal),
       ])
@@ -88,6 +89,31 @@ function farApart(text: string, reading: Reading): Remark[] {
     },
   ];
 }
+
+/** "1.75 in, 44.4 mm": two systems side by side, near each other and yet not the same. */
+function besideEachOther(text: string, reading: Reading): Remark[] {
+  if (reading.kind !== "list" || reading.parts.length !== 2) return [];
+  const [first, second] = reading.parts.map((part) =>
+    part.kind === "quantity" && part.quantities.length === 1 && !part.words ? part.quantities[0] : undefined,
+  );
+  if (!first || !second || first.dimension !== second.dimension || first.high || second.high) return [];
+  if (first.dimension === "temperature" || isInch(first) === isInch(second)) return [];
+  const step = Math.abs(toNumber(rational(second.value.step)) * (second.si / second.value.number));
+  if (near(first.si, second.si, 0.012) || Math.abs(first.si - second.si) <= step * 0.51) return [];
+  if (!near(first.si, second.si, 0.3)) return [];
+  const expected = sayIn(first.si, second, 3);
+  return [
+    {
+      severity: "doubtful",
+      found: `“${text}”: the second figure is not the first in another unit.`,
+      expected: `The first one is ${expected}.`,
+      meant: `${expected}?`,
+    },
+  ];
+}
+
+const isInch = ({ ucum }: Quantity): boolean =>
+  ucum.includes("_i]") || ucum.includes("_av]") || ucum === "[psi]";
 
 /** "0.5 ± 0.001 in (12.70 ± 0.25 mm)": the tolerances must agree as the sizes do. */
 function toleranceDisagrees(text: string, reading: Reading): Remark[] {

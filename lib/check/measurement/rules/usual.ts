@@ -114,6 +114,13 @@ const rows: Usual[] = [
     high: 0.5 * mm,
   },
   {
+    name: /\b(?:bearing|hub|king ?pin|axle)s? (?:end )?(?:play|float|shake)\b/,
+    dimension: "length",
+    low: -0.2 * mm,
+    high: 12 * mm,
+    not: /\brim|tyre|tread|lever\b/,
+  },
+  {
     name: /\b(?:end[- ]?(?:float|play)|backlash|crank(?:shaft)? float)\b/,
     dimension: "length",
     low: -0.2 * mm,
@@ -161,6 +168,14 @@ const rows: Usual[] = [
     dimension: "angle",
     low: -0.6,
     high: 1.1,
+  },
+  {
+    name: /\bcrank angle\b|\bangle of (?:the )?crank\b|\btiming disc\b/,
+    part: true,
+    dimension: "angle",
+    low: -2 * Math.PI,
+    high: 2 * Math.PI * 1.001,
+    not: /\b(?:720|cycle|duration|total|turns?)\b/,
   },
   {
     name: /\b(?:idle|idling|tick-?over|slow running)\b.{0,10}(?:\bspeed\b|\brpm\b|$)/,

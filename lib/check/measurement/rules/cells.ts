@@ -1,0 +1,67 @@
+import { near, plain, sayIn } from "../figures.ts";
+import type { EntryRule, Remark } from "../rule.ts";
+import type { Sight } from "../sight.ts";
+
+/** A battery's volts against those of its cells. */
+export const cells: EntryRule = {
+  id: "cells-mismatch",
+  title: "Cells and volts",
+  explanation:
+    "The volts of cells in a row add up. A lead-acid cell has two, a little less when it is run down and up to 2.7 while it gasses on charge.",
+  source: "arithmetic; nominal voltage of a lead-acid cell: common practice, no source",
+  check: (sight) => [...saidEach(sight), ...oneCell(sight)].slice(0, 1),
+  examples: [
+    {
+      says: "six cells of 1.5 V are 9 V",
+      entry: { text: "18 V", what: "dry battery, 6 cells of 1.5 V" },
+      finds: 1,
+    },
+    { says: "as they should", entry: { text: "9 V", what: "dry battery, 6 cells of 1.5 V" }, finds: 0 },
+    {
+      says: "four volts in one cell",
+      entry: {
+        text: "4 V per cell",
+        what: "accumulator on test",
+        context: { part: "lead-acid accumulator" },
+      },
+      finds: 1,
+    },
+    {
+      says: "two volts in one cell",
+      entry: { text: "2.1 V", what: "cell voltage", context: { part: "lead-acid cell" } },
+      finds: 0,
+    },
+  ],
+};
+
+/** "6 cells of 1.5 V". */
+function saidEach({ main, all }: Sight): Remark[] {
+  const said = /\b(\d{1,3}) (?:[a-z]+ )?cells? (?:of|at|x|each) (\d+(?:\.\d+)?) ?v/.exec(all);
+  if (!said || main?.dimension !== "voltage" || /\bparallel|per cell|each cell\b/.test(all)) return [];
+  const should = Number(said[1]) * Number(said[2]);
+  if (near(main.si, should, 0.2) || near(main.si, Number(said[2]), 0.2)) return [];
+  return [
+    {
+      severity: "doubtful",
+      found: `${main.raw} from ${said[0]}.`,
+      expected: `About ${sayIn(should, main.quantity, 3)}.`,
+      meant: `${plain(should)} V?`,
+    },
+  ];
+}
+
+function oneCell({ main, what, all, entry }: Sight): Remark[] {
+  const each = /\b(?:per|each|a) cell\b|\bcell voltage\b|\bvoltage of (?:the |one |each )?cell\b/;
+  if (main?.dimension !== "voltage" || !/\blead[- ]acid\b/.test(all)) return [];
+  if (!each.test(`${what} ${entry.text.toLowerCase()}`) || /\b(?:dead|short(?:ed)?|flat|charger)\b/.test(all))
+    return [];
+  if (main.si >= 1.7 && main.si <= 2.8) return [];
+  return [
+    {
+      severity: "doubtful",
+      found: `${main.raw} in one cell.`,
+      expected: "About 2 V; 2.7 V at the end of a charge.",
+      source: "common practice, no source",
+    },
+  ];
+}
