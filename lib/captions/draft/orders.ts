@@ -93,6 +93,7 @@ export function never({ tokens, parts }: Context, place: number, limit: number):
 
 /** "I wouldn't go past seven foot pound"; "I don't put the barrel in anything, ever". */
 export function wouldNot({ tokens }: Context, place: number, limit: number): Trigger | null {
+  if (tokens[place]?.word !== "i" && tokens[place]?.word !== "you") return null;
   const [a, b, c, d] = [0, 1, 2, 3].map((i) => tokens[place + i]?.word ?? "");
   if (
     a === "i" &&
@@ -117,6 +118,7 @@ const acts = new Set(
 
 /** "You mustn't use steel", "you should never run it dry"; "you can't" needs a consequence. */
 export function mustNot({ tokens }: Context, place: number, limit: number): Trigger | null {
+  if (!modals.has(tokens[place + 1]?.word ?? "")) return null;
   const [who, may, not] = [0, 1, 2].map((i) => tokens[place + i]?.word ?? "");
   if (place + 3 >= limit || (not !== "not" && not !== "never")) return null;
   let at = place + 3;
@@ -129,6 +131,8 @@ export function mustNot({ tokens }: Context, place: number, limit: number): Trig
     ? weak(place, at + 1, "advice against something, with what happens otherwise")
     : null;
 }
+
+const modals = new Set("must should can".split(" "));
 
 /** "Avoid getting oil on the belt." */
 export function avoid(context: Context, place: number, limit: number): Trigger | null {
