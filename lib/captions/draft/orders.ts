@@ -105,7 +105,8 @@ export function wouldNot({ tokens }: Context, place: number, limit: number): Tri
     return trigger(place, place + 4, "advice not to do something");
   const never = c === "not" || (c === "never" && a === "i");
   if ((a !== "i" && a !== "you") || b !== "would" || !never || place + 3 >= limit) return null;
-  return acts.has(d ?? "") ? trigger(place, place + 4, "advice not to do something") : null;
+  const amount = d === "want" && tokens[place + 4]?.word === "more";
+  return acts.has(d ?? "") && !amount ? trigger(place, place + 4, "advice not to do something") : null;
 }
 
 const forGood = new Set("ever any anything anywhere".split(" "));
