@@ -9,13 +9,12 @@ function spoken(words: number): Cue[] {
   const cues: Cue[] = [];
   let said = 0;
   let clock = 0;
-  while (said < words) {
-    for (const recording of known) {
-      const one = cuesOf(recording);
-      for (const cue of one) cues.push({ ...cue, start: cue.start + clock, end: cue.end + clock });
-      said += one.reduce((sum, cue) => sum + cue.words.length, 0);
-      clock += (one.at(-1)?.end ?? 0) + 5;
-    }
+  const recordings = known.map(cuesOf);
+  for (let i = 0; said < words; i++) {
+    const one = recordings[i % recordings.length] ?? [];
+    for (const cue of one) cues.push({ ...cue, start: cue.start + clock, end: cue.end + clock });
+    said += one.reduce((sum, cue) => sum + cue.words.length, 0);
+    clock += (one.at(-1)?.end ?? 0) + 5;
   }
   return cues;
 }

@@ -27,10 +27,12 @@ const reach = 30;
 /** Where the next order begins: what follows it is no consequence of this one. */
 export function orderBehind(triggers: readonly Trigger[], i: number): number {
   const { to } = triggers[i] as Trigger;
-  const next = triggers
-    .slice(i + 1)
-    .find((one) => one.from >= to && !one.weak && one.reason.startsWith("an order"));
-  return next?.from ?? Number.POSITIVE_INFINITY;
+  for (let k = i + 1; k < triggers.length; k++) {
+    const next = triggers[k] as Trigger;
+    if (next.from - to > 2 * reach) break;
+    if (next.from >= to && !next.weak && next.reason.startsWith("an order")) return next.from;
+  }
+  return Number.POSITIVE_INFINITY;
 }
 
 /** Gives a trigger the words that belong to it: its clause, and the consequence where one is said. */

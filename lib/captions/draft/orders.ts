@@ -93,6 +93,7 @@ export function never({ tokens, parts }: Context, place: number, limit: number):
 
 /** "I wouldn't go past seven foot pound"; "I don't put the barrel in anything, ever". */
 export function wouldNot({ tokens }: Context, place: number, limit: number): Trigger | null {
+  if (tokens[place]?.word !== "i" && tokens[place]?.word !== "you") return null;
   const [a, b, c, d] = [0, 1, 2, 3].map((i) => tokens[place + i]?.word ?? "");
   if (
     a === "i" &&
@@ -104,7 +105,8 @@ export function wouldNot({ tokens }: Context, place: number, limit: number): Tri
     return trigger(place, place + 4, "advice not to do something");
   const never = c === "not" || (c === "never" && a === "i");
   if ((a !== "i" && a !== "you") || b !== "would" || !never || place + 3 >= limit) return null;
-  return acts.has(d ?? "") ? trigger(place, place + 4, "advice not to do something") : null;
+  const amount = d === "want" && tokens[place + 4]?.word === "more";
+  return acts.has(d ?? "") && !amount ? trigger(place, place + 4, "advice not to do something") : null;
 }
 
 const forGood = new Set("ever any anything anywhere".split(" "));
@@ -117,6 +119,7 @@ const acts = new Set(
 
 /** "You mustn't use steel", "you should never run it dry"; "you can't" needs a consequence. */
 export function mustNot({ tokens }: Context, place: number, limit: number): Trigger | null {
+  if (!modals.has(tokens[place + 1]?.word ?? "")) return null;
   const [who, may, not] = [0, 1, 2].map((i) => tokens[place + i]?.word ?? "");
   if (place + 3 >= limit || (not !== "not" && not !== "never")) return null;
   let at = place + 3;
@@ -129,6 +132,8 @@ export function mustNot({ tokens }: Context, place: number, limit: number): Trig
     ? weak(place, at + 1, "advice against something, with what happens otherwise")
     : null;
 }
+
+const modals = new Set("must should can".split(" "));
 
 /** "Avoid getting oil on the belt." */
 export function avoid(context: Context, place: number, limit: number): Trigger | null {

@@ -93,8 +93,10 @@ function isDone(context: Context, action: PartAction, from: number, to: number):
   const told = hasWord(tokens, Math.max(sentence.from, from - 3), to, teller);
   const advised =
     tokens[sentence.from]?.word === "if" || hasWord(tokens, Math.max(sentence.from, from - 4), from, viewer);
-  if (advised && !told) return false;
+  const byOthers = hasWord(tokens, start, from, strangers);
+  if ((advised || byOthers) && !told) return false;
   const before = tokens[from - 1]?.word ?? "";
+  if (before === "they" && action === "make") return false;
   if (tokens[from]?.word === "new" && ["the", "your", "if", "brand"].includes(before))
     return before === "brand";
   if (action === "reuse" && tokens[to - 1]?.word === "back" && tokens[to]?.word === "to") return false;
@@ -106,6 +108,7 @@ function isDone(context: Context, action: PartAction, from: number, to: number):
 /** Who tells what he did, and who is told to. */
 const teller = new Set("i we".split(" "));
 
+const strangers = new Set("somebody someone whoever".split(" "));
 const viewer = new Set(["you"]);
 
 const placed = new Set(

@@ -87,32 +87,36 @@ export interface Found<T> {
   entry: T;
 }
 
-/** Many phrases, sorted by the word they begin with, so that a text is gone through once. */
+interface Listed<T> {
+  phrase: Phrase;
+  entry: T;
+}
+
+/** Many phrases, sorted by the word or the set they begin with, so that a text is gone through once. */
 export class PhraseBook<T> {
-  private readonly byWord = new Map<string, { phrase: Phrase; entry: T }[]>();
-  private readonly others: { phrase: Phrase; entry: T }[] = [];
+  private readonly byWord = new Map<string, Listed<T>[]>();
+  private readonly bySet = new Map<WordSet, Listed<T>[]>();
+  private readonly others: Listed<T>[] = [];
 
   constructor(entries: readonly (readonly [string, T])[], sets: WordSets = {}) {
     for (const [text, entry] of entries) {
-      const made = phrase(text, sets);
-      const [first] = made.steps;
+      const made = { phrase: phrase(text, sets), entry };
+      const [first] = made.phrase.steps;
       if (first?.kind === "words" && !first.optional) {
-        for (const word of first.words) this.list(word).push({ phrase: made, entry });
-      } else this.others.push({ phrase: made, entry });
+        for (const word of first.words) under(this.byWord, word).push(made);
+      } else if (first?.kind === "set" && !first.optional) under(this.bySet, first.set).push(made);
+      else this.others.push(made);
     }
-  }
-
-  private list(word: string): { phrase: Phrase; entry: T }[] {
-    const known = this.byWord.get(word) ?? [];
-    this.byWord.set(word, known);
-    return known;
   }
 
   /** The longest phrase at a place, or null. */
   at(tokens: readonly Token[], place: number, limit: number): Found<T> | null {
     const known = this.byWord.get(tokens[place]?.word ?? "");
-    const best = known ? longest(known, tokens, place, limit, null) : null;
-    return longest(this.others, tokens, place, limit, best);
+    let best = known ? longest(known, tokens, place, limit, null) : null;
+    for (const [set, list] of this.bySet) {
+      if (place < limit && set(tokens, place)) best = longest(list, tokens, place, limit, best);
+    }
+    return this.others.length === 0 ? best : longest(this.others, tokens, place, limit, best);
   }
 
   /** Every phrase in a run of words, one behind another, the longest at each place. */
@@ -147,8 +151,14 @@ export class PhraseBook<T> {
   }
 }
 
+function under<K, T>(lists: Map<K, Listed<T>[]>, key: K): Listed<T>[] {
+  const list = lists.get(key) ?? [];
+  lists.set(key, list);
+  return list;
+}
+
 function longest<T>(
-  list: readonly { phrase: Phrase; entry: T }[],
+  list: readonly Listed<T>[],
   tokens: readonly Token[],
   place: number,
   limit: number,

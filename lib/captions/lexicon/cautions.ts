@@ -2,7 +2,8 @@
 
 /** Words that are a caution by themselves. */
 export const warnings = [
-  "without *2 warning",
+  "without any/a warning",
+  "without warning",
   "hands off",
   "one hand in your pocket",
   "so no solvents/solvent/heat/flames/flame/water/oil/hammers/hammering/sanding",

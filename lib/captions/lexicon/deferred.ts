@@ -130,7 +130,7 @@ export const provisional = {
     "is/are being {done}",
     "will leave *6 until/till",
     "leave *5 until/till",
-    "going/gone *1 to be {done}",
+    "going *1 to be {done}",
     "is in a bag/box/tin/drawer",
     "waiting on/for the post/postman/delivery/courier/supplier/paint/glue",
     "until/till we *3 get/find/have/know/make/do",

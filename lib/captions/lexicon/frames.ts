@@ -12,14 +12,14 @@ export const leadingWords = new Set(
 
 /** Words that may stand between them and the number. */
 export const fillers = new Set(
-  "it them those that about around roughly more barely hardly scarcely nearly almost maybe perhaps probably like just only still even er uh um erm well exactly bang dead really the right a".split(
+  "it them those that me about around roughly more barely hardly scarcely nearly almost maybe perhaps probably like just only still even er uh um erm well exactly bang dead really the right a".split(
     " ",
   ),
 );
 
 /** Words that may follow it, where no comma or full stop does. */
 export const followingWords = new Set(
-  "and but so which at on in inside outside out for after before with now max maximum minimum tops or off when because that then there here even both across wide long deep thick high tall from all to near ish if as where while today instead either per each yesterday over cold hot dry free you i it we they he she so near until till dial right exactly by loose tight total together who is was today again okay thick round square diameter bore front rear left right top bottom of flat maybe running".split(
+  "and but so which at on in inside outside out for after before with now max maximum minimum tops or off when because that then there here even both across wide long deep thick high tall from all to near ish if as where while today instead either per each yesterday over cold hot dry free you i it we they he she so near a until till dial right exactly by loose tight total together who is was today again okay thick round square diameter bore front rear left right top bottom of flat maybe running".split(
     " ",
   ),
 );

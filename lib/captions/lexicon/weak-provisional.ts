@@ -1,5 +1,6 @@
 /** Words that count only together with others of the list: they are said of other things too. */
 export const weakProvisional = new Set([
+  "on order",
   "just to {plain} it/that",
   "leave *5 until/till",
   "there is/are *3 missing",

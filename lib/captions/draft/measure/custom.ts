@@ -24,9 +24,15 @@ const inches = new Set(["[in_i]", "[mil_i]", "[ft_i]"]);
 export function amongMillimetres(context: Context, memory: Memory, amount: Amount): Carried | null {
   const fits =
     amount.form === "decimal" && memory.lastLength === "mm" && amount.value > 0.01 && amount.value < 500;
-  if (!fits || memory.electrical || !framed(context, amount) || !endsWell(context, amount)) return null;
+  const ofLength = hasWord(context.tokens, amount.from - 14, amount.to + 6, lengthWords);
+  if (!fits || (memory.electrical && !ofLength) || !framed(context, amount) || !endsWell(context, amount))
+    return null;
   return given(amount, "mm", "lengths in this recording are in millimetres");
 }
+
+const lengthWords = new Set(
+  "bore gauge micrometer caliper calipers thick diameter wear worn clearance".split(" "),
+);
 
 /** A capacitor's "point oh one" is in microfarads, "two hundredths" among millimetres are of one. */
 export function byTrade(context: Context, memory: Memory, amount: Amount): Carried | null {

@@ -32,8 +32,10 @@ export function whyNot(context: Context, amount: Amount): string | null {
   );
 }
 
-function labelled({ tokens }: Context, { from, to, unit, high }: Amount): string | null {
+function labelled({ tokens }: Context, { from, to, unit, high, typed }: Amount): string | null {
   const before = tokens[from - 1];
+  const bearing = unit === null && /^\d{4}$/.test(typed) && hasWord(tokens, from - 9, from, bearingWords);
+  if (bearing) return "a bearing's number";
   // "Ten mil sheet, twenty five across."
   if (before?.word === "sheet" && sizeBehind(tokens, to)) return null;
   if (
@@ -58,6 +60,8 @@ function labelled({ tokens }: Context, { from, to, unit, high }: Amount): string
     return "a grade";
   return null;
 }
+
+const bearingWords = new Set("bearing bearings".split(" "));
 
 /** "twelve thou no fourteen": the no takes back an amount. */
 function followsAmount(tokens: readonly Token[], no: number): boolean {
@@ -113,12 +117,16 @@ function byUnit(context: Context, amount: Amount): string | null {
   if (unit === "[mi_i]" || unit === "km")
     return hasWord(tokens, from - 6, to + 4, travelWords) ? null : "a distance told of";
   if (unit === "1" && hasWord(tokens, from - 6, to + 6, betWords)) return "a bet";
+  if (unit === "circ" && hasWord(tokens, from - 6, from, packingWords)) return "a count";
   const lone = amount.typed === "1" && to - from === 2 && ["a", "an"].includes(tokens[from]?.word ?? "");
   if (lone && unit === "circ") return "no number of turns";
   if (unit === "circ" && tokens[from - 1]?.word === "in" && value === 1) return "no number of turns";
   if (lone && (unit === "V" || unit === "A" || unit === "Ohm" || unit === "deg")) return "no amount";
   return null;
 }
+
+/** Turns of a packing are counted. */
+const packingWords = new Set("packing yarn graphited braid".split(" "));
 
 /** A share of something measured: "twenty percent high", "0.6 percent slow". */
 function isShare({ tokens }: Context, { from, to, form }: Amount): boolean {
