@@ -4,6 +4,7 @@ import type {
   Build,
   BuildDocument,
   CaptionTrack,
+  DraftDecisionRow,
   Edit,
   Item,
   Machine,
@@ -33,7 +34,8 @@ type AnyRow =
   | Mark
   | Still
   | Edit
-  | AnswerRow;
+  | AnswerRow
+  | DraftDecisionRow;
 
 /** What the screen may say of saving. `saved` names the last thing that is on disk. */
 export interface SaveState {
@@ -69,6 +71,7 @@ const lists = {
   still: "stills",
   edit: "edits",
   answer: "answers",
+  draftDecision: "decisions",
 } as const;
 
 const RETRY_AFTER = [300, 1000, 3000, 5000];

@@ -4,6 +4,7 @@ import type {
   Assembly,
   Build,
   CaptionTrack,
+  DraftDecisionRow,
   Edit,
   Item,
   Machine,
@@ -40,6 +41,7 @@ export interface BuildDocument {
   stills: Still[];
   edits: Edit[];
   answers: AnswerRow[];
+  decisions: DraftDecisionRow[];
   foreign: ForeignMark[];
 }
 
@@ -54,6 +56,7 @@ export const rowLists = [
   "stills",
   "edits",
   "answers",
+  "decisions",
 ] as const;
 export type RowList = (typeof rowLists)[number];
 

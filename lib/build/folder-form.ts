@@ -6,6 +6,7 @@ import {
   assemblyRow,
   buildRow,
   captionTrackRow,
+  draftDecisionRow,
   editRow,
   itemRow,
   machineRow,
@@ -44,6 +45,8 @@ export const buildFolder = z.object({
   stills: z.array(stillRow).max(100_000),
   edits: z.array(editRow).max(100_000),
   answers: z.array(answerRow).max(100_000),
+  /** Left out by folders that were written before drafts were decided about. */
+  decisions: z.array(draftDecisionRow).max(200_000).default([]),
   foreign: z
     .array(
       z.object({

@@ -4,6 +4,7 @@ import type {
   Build,
   BuildDocument,
   CaptionTrack,
+  DraftDecisionRow,
   Edit,
   ForeignMark,
   Item,
@@ -41,6 +42,7 @@ async function readDocument(tx: Client, buildId: string): Promise<BuildDocument 
     stills: await readRows<Still>(tx, "still", { buildId }),
     edits: await readRows<Edit>(tx, "edit", { buildId }),
     answers: await readRows<AnswerRow>(tx, "answer", { buildId }),
+    decisions: await readRows<DraftDecisionRow>(tx, "draftDecision", { buildId }),
     foreign: await foreignMarks(tx, machineId, buildId, marks),
   };
 }

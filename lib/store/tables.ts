@@ -4,6 +4,7 @@ import {
   assemblyRow,
   buildRow,
   captionTrackRow,
+  draftDecisionRow,
   editRow,
   itemRow,
   machineRow,
@@ -43,6 +44,7 @@ export const tables = {
   still: { delegate: "still", row: stillRow, json: [] },
   edit: { delegate: "edit", row: editRow, json: [] },
   answer: { delegate: "answer", row: answerRow, json: [] },
+  draftDecision: { delegate: "draftDecision", row: draftDecisionRow, json: [] },
 } as const satisfies Record<string, Table>;
 export type TableName = keyof typeof tables;
 
