@@ -10,6 +10,7 @@ import { BuildTitleBlock } from "../parts/title-block.tsx";
 import { useSession, useSessionView } from "../session/provider.tsx";
 import { Conflicts } from "./conflicts.tsx";
 import { changeMark, dropMark, strikeOut } from "./deeds.ts";
+import { type LogDraft, useDrafts } from "./drafts.ts";
 import { belongsToFocus, deedOf } from "./keys.ts";
 import { KeysPanel, Saved } from "./keys-panel.tsx";
 import { LogRows } from "./log-rows.tsx";
@@ -18,6 +19,7 @@ import { Player } from "./player.tsx";
 import { Scale } from "./scale.tsx";
 import { takeFrame } from "./take-frame.ts";
 import { Transport } from "./transport.tsx";
+import { useReview } from "./use-review.ts";
 
 /** The log sheet of a sitting: its marks as ruled rows, the picture set in, the scale down the edge. */
 export function LogSheet({ sittingId, settings }: { sittingId: string; settings: Settings }) {
@@ -32,22 +34,38 @@ export function LogSheet({ sittingId, settings }: { sittingId: string; settings:
 
   const marks = useMarks(sittingId);
   const recordings = present(document.recordings).filter((recording) => recording.sittingId === sittingId);
-  const hand = marks.find((mark) => mark.id === handId);
+  const { rows, drafts } = useRows(sittingId, marks);
+  const hand = rows.find((mark) => mark.id === handId);
   const [chosen, setChosen] = useState<string | null>(query.get("recording"));
   const recording = recordings.find((one) => one.id === (hand?.recordingId ?? chosen)) ?? recordings[0];
   const moments = useMemo(
     () => marks.filter((mark) => mark.recordingId === recording?.id).map((mark) => mark.at ?? 0),
     [marks, recording?.id],
   );
+  const proposed = useMemo(
+    () =>
+      [...drafts.values()]
+        .filter(({ mark }) => mark.recordingId === recording?.id)
+        .map(({ mark }) => mark.at ?? 0),
+    [drafts, recording?.id],
+  );
 
   const bringToHand = useCallback(
     (id: string) => {
       setHandId(id);
-      const mark = session.row("mark", id) as unknown as Mark | undefined;
+      const mark = (session.row("mark", id) as unknown as Mark | undefined) ?? drafts.get(id)?.mark;
       if (mark?.at !== null && mark?.at !== undefined && picture && !picture.running) picture.goTo(mark.at);
     },
-    [session, picture],
+    [session, picture, drafts],
   );
+  const review = useReview({
+    rows,
+    drafts,
+    handId,
+    onHand: bringToHand,
+    picture,
+    recordingId: recording?.id,
+  });
 
   const drop = useCallback(
     (kind: KindName | "") => {
@@ -76,9 +94,11 @@ export function LogSheet({ sittingId, settings }: { sittingId: string; settings:
 
   const act = useCallback(
     (deed: string): boolean => {
-      const row = marks.findIndex((mark) => mark.id === handId);
+      if (review.act(deed)) return true;
+      const row = rows.findIndex((mark) => mark.id === handId);
+      const draft = handId ? drafts.get(handId) : undefined;
       const beside = (by: number) => {
-        const next = marks[row < 0 ? (by > 0 ? 0 : marks.length - 1) : row + by];
+        const next = rows[row < 0 ? (by > 0 ? 0 : rows.length - 1) : row + by];
         if (next) bringToHand(next.id);
       };
       if (deed === "mark") drop("");
@@ -94,15 +114,16 @@ export function LogSheet({ sittingId, settings }: { sittingId: string; settings:
       else if (deed === "write") firstField(sheet)?.focus();
       else if (deed === "undo") void session.undo();
       else if (deed === "redo") void session.redo();
+      else if (deed === "strike out" && draft) review.deeds.drop(draft);
       else if (deed === "strike out" && handId) {
         strikeOut(session, handId);
-        setHandId(marks[row + 1]?.id ?? marks[row - 1]?.id ?? null);
-      } else if (deed === "here" && handId && picture) {
+        setHandId(rows[row + 1]?.id ?? rows[row - 1]?.id ?? null);
+      } else if (deed === "here" && handId && !draft && picture) {
         changeMark(session, handId, "Moved to another frame", { at: picture.moment(), until: null });
       } else return false;
       return true;
     },
-    [marks, handId, bringToHand, drop, still, picture, session, sheet],
+    [rows, drafts, review, handId, bringToHand, drop, still, picture, session, sheet],
   );
   useKeys(act, settings, sheet);
 
@@ -128,6 +149,7 @@ export function LogSheet({ sittingId, settings }: { sittingId: string; settings:
         picture={picture}
         duration={recording?.probe?.duration ?? 0}
         moments={moments}
+        proposed={proposed}
         inHand={hand?.recordingId === recording?.id ? (hand?.at ?? null) : null}
       />
       <div
@@ -136,7 +158,7 @@ export function LogSheet({ sittingId, settings }: { sittingId: string; settings:
         tabIndex={0}
         role="table"
         aria-label="Log sheet"
-        aria-rowcount={marks.length + 1}
+        aria-rowcount={rows.length + 1}
       >
         <div role="rowgroup">
           <div className="sheet-head" role="row">
@@ -146,14 +168,22 @@ export function LogSheet({ sittingId, settings }: { sittingId: string; settings:
             <span role="columnheader">Reading</span>
           </div>
         </div>
-        {marks.length === 0 && (
+        {rows.length === 0 && (
           <p className="soft" style={{ padding: "18px 12px" }}>
             {recording
               ? "Run the film and press space, or the button, at each moment that matters."
               : "No film in this sitting. Marks made here stand without one: a part bought, a measurement at the desk."}
           </p>
         )}
-        <LogRows marks={marks} handId={handId} onHand={bringToHand} picture={picture} sheet={sheet} />
+        <LogRows
+          marks={rows}
+          drafts={drafts}
+          draftDeeds={review.deeds}
+          handId={handId}
+          onHand={bringToHand}
+          picture={picture}
+          sheet={sheet}
+        />
       </div>
       <div className="beside">
         <div className="view">
@@ -267,6 +297,17 @@ function useMarks(sittingId: string): Mark[] {
         .sort(compareMarks(clocksOf(document))),
     [document, sittingId],
   );
+}
+
+/** Marks and drafts in the order of the sheet, and those of them that are drafts. */
+function useRows(sittingId: string, marks: Mark[]): { rows: Mark[]; drafts: ReadonlyMap<string, LogDraft> } {
+  const { document } = useSessionView();
+  const open = useDrafts(sittingId);
+  return useMemo(() => {
+    const drafts = new Map(open.map((draft) => [draft.mark.id, draft]));
+    const rows = [...marks, ...open.map((draft) => draft.mark)].sort(compareMarks(clocksOf(document)));
+    return { rows, drafts };
+  }, [marks, open, document]);
 }
 
 /** Single keys, when nothing that takes them has the focus; Escape leaves the fields; Ctrl Z undoes. */

@@ -1,4 +1,5 @@
 /** Captions: files read to cues, cues written for a player, and marks drafted from what was said. */
 export * from "./draft/index.ts";
 export * from "./read/index.ts";
+export { draftsToDecide, type OpenDraft } from "./review.ts";
 export { toWebVtt } from "./write.ts";
