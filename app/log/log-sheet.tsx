@@ -2,7 +2,7 @@
 import Link from "next/link";
 import { useSearchParams } from "next/navigation";
 import { useCallback, useEffect, useMemo, useRef, useState } from "react";
-import { clocksOf, present, type Recording } from "#lib/build/index.ts";
+import { type CaptionTrack, clocksOf, present, type Recording } from "#lib/build/index.ts";
 import { compareMarks, type KindName, kindNames, type Mark } from "#lib/mark/index.ts";
 import type { Settings } from "#lib/store/settings.ts";
 import { FilmNotThere } from "../bench/recordings/not-there.tsx";
@@ -10,13 +10,14 @@ import { BuildTitleBlock } from "../parts/title-block.tsx";
 import { useSession, useSessionView } from "../session/provider.tsx";
 import { Conflicts } from "./conflicts.tsx";
 import { changeMark, dropMark, strikeOut } from "./deeds.ts";
-import { type LogDraft, useDrafts } from "./drafts.ts";
+import { type LogDraft, trackOf, useDrafts } from "./drafts.ts";
 import { belongsToFocus, deedOf } from "./keys.ts";
 import { KeysPanel, Saved } from "./keys-panel.tsx";
 import { LogRows } from "./log-rows.tsx";
 import type { Picture } from "./picture.ts";
 import { Player } from "./player.tsx";
 import { Scale } from "./scale.tsx";
+import { Spoken } from "./spoken.tsx";
 import { takeFrame } from "./take-frame.ts";
 import { Transport } from "./transport.tsx";
 import { useReview } from "./use-review.ts";
@@ -38,6 +39,7 @@ export function LogSheet({ sittingId, settings }: { sittingId: string; settings:
   const hand = rows.find((mark) => mark.id === handId);
   const [chosen, setChosen] = useState<string | null>(query.get("recording"));
   const recording = recordings.find((one) => one.id === (hand?.recordingId ?? chosen)) ?? recordings[0];
+  const track = recording && trackOf(document.captions, recording.id);
   const moments = useMemo(
     () => marks.filter((mark) => mark.recordingId === recording?.id).map((mark) => mark.at ?? 0),
     [marks, recording?.id],
@@ -85,12 +87,14 @@ export function LogSheet({ sittingId, settings }: { sittingId: string; settings:
   );
 
   const still = useCallback(() => {
-    const mark = marks.find((one) => one.id === handId) ?? drop("");
+    const draft = handId ? drafts.get(handId) : undefined;
+    if (draft) review.deeds.keep(draft);
+    const mark = marks.find((one) => one.id === handId) ?? draft?.mark ?? drop("");
     setTrouble(null);
     takeFrame(session, mark, picture).catch((error: unknown) =>
       setTrouble(error instanceof Error ? error.message : "The still was not taken."),
     );
-  }, [marks, handId, drop, session, picture]);
+  }, [marks, drafts, review, handId, drop, session, picture]);
 
   const act = useCallback(
     (deed: string): boolean => {
@@ -188,7 +192,7 @@ export function LogSheet({ sittingId, settings }: { sittingId: string; settings:
       <div className="beside">
         <div className="view">
           <Conflicts />
-          {recording && <RecordingView recording={recording} onPicture={setPicture} />}
+          {recording && <RecordingView recording={recording} track={track} onPicture={setPicture} />}
           <div ref={flash} className="flash" aria-hidden="true" />
           <Transport picture={picture} />
           <div className="said">
@@ -206,6 +210,15 @@ export function LogSheet({ sittingId, settings }: { sittingId: string; settings:
         <button type="button" className="mark-button" onClick={() => drop("")}>
           Mark
         </button>
+        {recording && (
+          <Spoken
+            key={recording.id}
+            recording={recording}
+            track={track}
+            picture={picture}
+            drafts={drafts.size}
+          />
+        )}
         {/* It may scroll, so it can be reached and scrolled without a mouse. */}
         <section className="keys-and-more" tabIndex={0} aria-label="Keys">
           {recordings.length > 1 && (
@@ -229,12 +242,15 @@ export function LogSheet({ sittingId, settings }: { sittingId: string; settings:
 /** The picture of a recording, or why there is none. */
 function RecordingView({
   recording,
+  track,
   onPicture,
 }: {
   recording: Recording;
+  track: CaptionTrack | undefined;
   onPicture: (picture: Picture | null) => void;
 }) {
   const { id } = recording;
+  const [worded, setWorded] = useState(true);
   // A film that did not come is asked for again under a new try when it is there.
   const [tried, setTried] = useState({ id, tries: 0, failed: false });
   const { tries, failed } = tried.id === id ? tried : { tries: 0, failed: false };
@@ -244,7 +260,23 @@ function RecordingView({
     return (
       <>
         <div className="picture">
-          <Player key={tries} recording={recording} onPicture={onPicture} onFailed={onFailed} />
+          <Player
+            key={tries}
+            recording={recording}
+            captions={track?.clock === "recording" ? { track, shown: worded } : null}
+            onPicture={onPicture}
+            onFailed={onFailed}
+          />
+          {track?.clock === "recording" && (
+            <button
+              type="button"
+              className="plain words-in-picture"
+              aria-pressed={worded}
+              onClick={() => setWorded(!worded)}
+            >
+              Words in the picture
+            </button>
+          )}
         </div>
         <FilmNotThere recording={id} failed={failed} onFound={onFound} />
       </>
