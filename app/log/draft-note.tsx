@@ -18,11 +18,16 @@ export interface DraftDeeds {
 
 /** A draft in hand: the words it comes from, why it is proposed, and what can be done with it. */
 export function DraftNote({ draft, deeds }: { draft: LogDraft; deeds: DraftDeeds }) {
-  const { quote, reason, sureness } = draft.draft;
+  const { reason, sureness } = draft.draft;
+  const { before, words, after } = draft.around;
   const certain = deeds.certainLike(draft);
   return (
     <div className="draft-note">
-      <blockquote>{quote}</blockquote>
+      <blockquote>
+        {before}
+        <b>{words}</b>
+        {after}
+      </blockquote>
       <p className="soft small">
         {sureness === "certain" ? "Certain. " : sureness === "unsure" ? "Worth a look. " : ""}
         {reason}

@@ -2,6 +2,7 @@ import { useMemo } from "react";
 import { type CaptionTrack, type DraftDecisionRow, newItem, present } from "#lib/build/index.ts";
 import {
   type Captions,
+  type Cue,
   type DraftDecision,
   type DraftMark,
   draftsToDecide,
@@ -19,6 +20,8 @@ import { itemNamed } from "./deeds.ts";
 export interface LogDraft extends OpenDraft {
   mark: Mark;
   decisionId: string;
+  /** What is said around its words, and the words themselves. */
+  around: { before: string; words: string; after: string };
 }
 
 /** The captions of a recording that are shown beside it: of its own clock where there are any. */
@@ -53,7 +56,8 @@ export function useDrafts(sittingId: string): LogDraft[] {
       const track = trackOf(captions, id);
       if (track?.clock !== "recording") return [];
       const open = draftsToDecide(draftedFrom(track), decisionsOf(decisions, id), marks);
-      return named(open).map((draft) => logDraft(draft, { buildId: build.id, sittingId }));
+      const { cues } = captionsOf(track);
+      return named(open).map((draft) => logDraft(draft, { buildId: build.id, sittingId }, cues));
     });
   }, [captions, decisions, marks, recordings, build.id, sittingId]);
 }
@@ -89,6 +93,7 @@ const markIds = new Map<string, string>();
 function logDraft(
   open: OpenDraft & { decisionId: string },
   place: { buildId: string; sittingId: string },
+  cues: readonly Cue[],
 ): LogDraft {
   const { draft, decisionId } = open;
   const id = markIds.get(decisionId) ?? crypto.randomUUID();
@@ -97,8 +102,30 @@ function logDraft(
   const { recordingId } = identity;
   return {
     ...open,
+    around: wordsAround(draft, cues),
     mark: newMark({ id, ...place, recordingId, at, until, kind, fields: { ...fields, said: quote } }),
   };
+}
+
+/** The cues that a draft comes from, with its words apart from what stands before and after them in those. */
+function wordsAround({ quote, at, until }: DraftMark, cues: readonly Cue[]): LogDraft["around"] {
+  const its = cues.slice(Math.max(0, cueAt(cues, at)), cueAt(cues, until - 0.01) + 1);
+  const whole = its.map((cue) => cue.text).join(" ");
+  const start = whole.indexOf(quote);
+  if (start < 0) return { before: "", words: quote, after: "" };
+  const end = start + quote.length;
+  return { before: whole.slice(0, start), words: quote, after: whole.slice(end) };
+}
+
+/** The last cue that has begun at a moment; -1 before the first. */
+export function cueAt(cues: readonly Cue[], moment: number): number {
+  let [low, high] = [0, cues.length];
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if ((cues[middle] as Cue).start <= moment + 0.001) low = middle + 1;
+    else high = middle;
+  }
+  return low - 1;
 }
 
 /**

@@ -4,7 +4,7 @@ import type { CaptionTrack, Recording } from "#lib/build/index.ts";
 import type { Cue } from "#lib/captions/index.ts";
 import { timecode } from "#lib/time/index.ts";
 import { CaptionsOf } from "../captions/captions-of.tsx";
-import { captionsOf } from "./drafts.ts";
+import { captionsOf, cueAt } from "./drafts.ts";
 import type { Picture } from "./picture.ts";
 
 /** What is said in the recording, beside its picture: it follows the film, is searched, and pressed to go there. */
@@ -139,14 +139,3 @@ const Cues = memo(function Cues({
     </ol>
   );
 });
-
-/** The last cue that has begun at a moment; -1 before the first. */
-function cueAt(cues: readonly Cue[], moment: number): number {
-  let [low, high] = [0, cues.length];
-  while (low < high) {
-    const middle = (low + high) >> 1;
-    if ((cues[middle] as Cue).start <= moment + 0.001) low = middle + 1;
-    else high = middle;
-  }
-  return low - 1;
-}

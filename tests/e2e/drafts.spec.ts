@@ -1,7 +1,7 @@
 import fs from "node:fs";
 import os from "node:os";
 import path from "node:path";
-import type { Page } from "@playwright/test";
+import type { Locator, Page } from "@playwright/test";
 import { type BuildDocument, present } from "#lib/build/index.ts";
 import { chooseFiles, tabTo } from "./keyboard.ts";
 import { startProgram, stopProgram } from "./program.ts";
@@ -43,16 +43,22 @@ async function documentOf(page: Page, build: string): Promise<BuildDocument> {
     .document;
 }
 
+/** The second that is written as minutes and seconds. */
+async function secondOf(place: Locator): Promise<number> {
+  const [minutes, seconds] = ((await place.textContent()) ?? "").split(":").map(Number);
+  return 60 * (minutes ?? 0) + (seconds ?? 0);
+}
+
 /** Kind and second of the draft in hand. */
 async function inHand(page: Page): Promise<{ id: string; kind: string; second: number } | null> {
   const row = page.locator(".log-row.draft.hand");
   if ((await row.count()) === 0) return null;
-  const [minutes, seconds] = (await row.locator(".num").first().innerText()).split(":").map(Number);
+  const second = await secondOf(row.locator(".num").first());
   const id = (await row.getAttribute("data-mark")) ?? "";
   return {
     id,
     kind: (await row.getAttribute("data-draft")) ?? "",
-    second: 60 * (minutes ?? 0) + (seconds ?? 0),
+    second,
   };
 }
 
@@ -66,7 +72,7 @@ test("the review of a recording of seven minutes, by keyboard alone, its keys co
   const build = await begin(page, program.address, [film, captions]);
   await openLog(page);
   await expect(waiting(page)).toHaveText(/\d+ drafts wait/);
-  const proposed = Number.parseInt(await waiting(page).innerText(), 10);
+  const proposed = Number.parseInt((await waiting(page).textContent()) ?? "", 10);
   expect(proposed).toBeGreaterThan(30);
   // Nothing drafted counts: no mark, and nothing in the procedure.
   expect((await documentOf(page, build)).marks).toEqual([]);
@@ -154,7 +160,7 @@ test("a draft is written in, undone, and not proposed where a mark by hand says 
   await onDisk(page);
   await expect(waiting(page)).toHaveText("1 draft waits");
   const [mark] = present((await documentOf(page, build)).marks);
-  expect(mark).toMatchObject({ kind: "measurement", fields: { said: "It has 18 thou of backlash." } });
+  expect(mark).toMatchObject({ kind: "measurement", fields: { said: "18 thou" } });
   expect(mark?.fields.words).toMatch(/ of the gears$/);
   // Undone as one thing: the words first, then mark and decision together.
   await page.keyboard.press("u");
@@ -190,11 +196,10 @@ test("captions dropped on a recording follow the film, are searched, and go to t
   await page.getByText("One thing in this file to look at").click();
   await expect(page.locator(".problems")).toContainText(`Line ${wrong}:`);
 
-  await page.getByLabel("Search what is said").fill("inch that's an odd");
+  await page.getByLabel("Search what is said").fill("three thirty seconds of an inch");
   const rows = page.locator(".cues li");
   await expect(page.locator(".spoken [role='status']")).toHaveText(/^\d of \d+$/);
-  const [minutes, seconds] = (await rows.first().locator(".num").innerText()).split(":").map(Number);
-  const start = 60 * (minutes ?? 0) + (seconds ?? 0);
+  const start = await secondOf(rows.first().locator(".num"));
   await rows.first().getByRole("button").click();
   const video = page.locator(".picture video");
   const now = () => video.evaluate((element: HTMLVideoElement) => element.currentTime);
@@ -231,7 +236,7 @@ test.describe("with the program killed", () => {
     for (const key of ["a", "x", "a"]) await page.keyboard.press(key);
     await onDisk(page);
     await expect(page.locator(".saved")).toContainText("On disk: Draft");
-    const left = await waiting(page).innerText();
+    const left = (await waiting(page).textContent()) ?? "";
     await stopProgram(program, "SIGKILL");
     // Decided while it is gone: it goes to disk when it is back.
     await page.keyboard.press("x");
