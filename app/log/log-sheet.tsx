@@ -17,7 +17,7 @@ import { LogRows } from "./log-rows.tsx";
 import type { Picture } from "./picture.ts";
 import { Player } from "./player.tsx";
 import { Scale } from "./scale.tsx";
-import { Spoken } from "./spoken.tsx";
+import { CaptionFile, Spoken } from "./spoken.tsx";
 import { takeFrame } from "./take-frame.ts";
 import { Transport } from "./transport.tsx";
 import { useReview } from "./use-review.ts";
@@ -210,17 +210,9 @@ export function LogSheet({ sittingId, settings }: { sittingId: string; settings:
         <button type="button" className="mark-button" onClick={() => drop("")}>
           Mark
         </button>
-        {recording && (
-          <Spoken
-            key={recording.id}
-            recording={recording}
-            track={track}
-            picture={picture}
-            drafts={drafts.size}
-          />
-        )}
+        {recording && <Spoken key={recording.id} track={track} picture={picture} drafts={drafts.size} />}
         {/* It may scroll, so it can be reached and scrolled without a mouse. */}
-        <section className="keys-and-more" tabIndex={0} aria-label="Keys">
+        <section className="keys-and-more" tabIndex={0} aria-label="Keys and captions">
           {recordings.length > 1 && (
             <Recordings
               recordings={recordings}
@@ -231,6 +223,7 @@ export function LogSheet({ sittingId, settings }: { sittingId: string; settings:
               }}
             />
           )}
+          {recording && <CaptionFile key={recording.id} recording={recording} track={track} />}
           <KeysPanel settings={settings} />
         </section>
         <BuildTitleBlock />

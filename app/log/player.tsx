@@ -2,6 +2,7 @@
 import { useEffect, useRef, useState } from "react";
 import type VideoJsPlayer from "video.js/dist/types/player";
 import type { CaptionTrack, Recording } from "#lib/build/index.ts";
+import { toWebVtt } from "#lib/captions/index.ts";
 import { decodeFrames } from "#lib/media/frames-bytes.ts";
 import { captionsOf } from "./drafts.ts";
 import { Picture } from "./picture.ts";
@@ -68,7 +69,8 @@ export function Player({
       video.tabIndex = -1;
       picture = new Picture(video);
       onPicture(picture);
-      setPlayer(player);
+      const ready = player;
+      ready.ready(() => current && setPlayer(ready));
       const response = await fetch(`${recordingAddress(id)}/frames`);
       if (response.ok && current) picture.frames = decodeFrames(new Uint8Array(await response.arrayBuffer()));
     };
@@ -94,17 +96,16 @@ function useTextTrack(
   const shown = captions?.shown ?? false;
   const [own, setOwn] = useState<TextTrack | null>(null);
   useEffect(() => {
-    if (!player || !track) return;
-    const added = player.addRemoteTextTrack({ kind: "captions", label: track.name }, false);
-    const { track: texts } = added as unknown as { track: TextTrack };
-    for (const cue of captionsOf(track).cues) {
-      const text = cue.text.replaceAll("&", "&amp;").replaceAll("<", "&lt;");
-      texts.addCue(new VTTCue(cue.start, Math.max(cue.end, cue.start + 0.1), text));
-    }
-    setOwn(texts);
+    if (!player || !track || player.isDisposed()) return;
+    const file = new Blob([toWebVtt(captionsOf(track).cues)], { type: "text/vtt" });
+    const address = URL.createObjectURL(file);
+    const wanted = { kind: "captions" as const, src: address, label: track.name };
+    const added = player.addRemoteTextTrack(wanted, false);
+    setOwn((added as unknown as { track: TextTrack }).track);
     return () => {
       setOwn(null);
       if (!player.isDisposed()) player.removeRemoteTextTrack(added);
+      URL.revokeObjectURL(address);
     };
   }, [player, track]);
   useEffect(() => {

@@ -9,12 +9,10 @@ import type { Picture } from "./picture.ts";
 
 /** What is said in the recording, beside its picture: it follows the film, is searched, and pressed to go there. */
 export function Spoken({
-  recording,
   track,
   picture,
   drafts,
 }: {
-  recording: Recording;
   track: CaptionTrack | undefined;
   picture: Picture | null;
   /** How many drafts of this sitting wait. */
@@ -24,40 +22,41 @@ export function Spoken({
   const searchId = useId();
   const cues = useMemo(() => (track ? captionsOf(track).cues : []), [track]);
   const shown = useMemo(() => cuesWith(cues, wanted), [cues, wanted]);
+  const [open, setOpen] = useState(false);
+  if (cues.length === 0) return null;
+  const searching = wanted.trim() !== "";
   return (
-    <section className="spoken" aria-label="What is said">
-      {cues.length > 0 && (
-        <>
-          <div className="spoken-head">
-            <div>
-              <label htmlFor={searchId}>Search what is said</label>
-              <input
-                id={searchId}
-                type="search"
-                value={wanted}
-                autoComplete="off"
-                onChange={(event) => setWanted(event.target.value)}
-              />
-            </div>
-            <p className="soft small" role="status">
-              {wanted.trim() !== "" && `${shown.length} of ${cues.length}`}
-              {wanted.trim() === "" &&
-                drafts > 0 &&
-                `${drafts} ${drafts === 1 ? "draft waits" : "drafts wait"}`}
-            </p>
-          </div>
-          <Cues
-            cues={shown}
-            picture={track?.clock === "recording" ? picture : null}
-            follow={wanted.trim() === ""}
-          />
-        </>
-      )}
-      <details className="captions-fold" open={cues.length === 0 ? true : undefined}>
-        <summary className="small">{cues.length > 0 ? "The caption file" : "No captions yet"}</summary>
-        <CaptionsOf recording={recording} />
-      </details>
+    <section className={open ? "spoken open" : "spoken"} aria-label="What is said">
+      {/* On a phone there is room for it only when it is asked for. */}
+      <button type="button" className="plain unfold" aria-expanded={open} onClick={() => setOpen(!open)}>
+        What is said
+      </button>
+      <div className="spoken-head">
+        <label htmlFor={searchId}>Search what is said</label>
+        <input
+          id={searchId}
+          type="search"
+          value={wanted}
+          autoComplete="off"
+          onChange={(event) => setWanted(event.target.value)}
+        />
+        <p className="soft small" role="status">
+          {searching && `${shown.length} of ${cues.length}`}
+          {!searching && drafts > 0 && `${drafts} ${drafts === 1 ? "draft waits" : "drafts wait"}`}
+        </p>
+      </div>
+      <Cues cues={shown} picture={track?.clock === "recording" ? picture : null} follow={!searching} />
     </section>
+  );
+}
+
+/** The caption file of the recording in the picture, folded away once there is one. */
+export function CaptionFile({ recording, track }: { recording: Recording; track: CaptionTrack | undefined }) {
+  return (
+    <details className="captions-fold" open={track ? undefined : true}>
+      <summary className="small">{track ? "The caption file" : "No captions yet"}</summary>
+      <CaptionsOf recording={recording} />
+    </details>
   );
 }
 
