@@ -1,6 +1,6 @@
 import { type CaptionTrack, present, type Recording } from "#lib/build/index.ts";
-import { type CaptionProblem, readCaptions } from "#lib/captions/index.ts";
-import { decode } from "#lib/captions/read/decode.ts";
+import { type CaptionProblem, decodeCaptions, readCaptions } from "#lib/captions/index.ts";
+
 import type { BuildSession } from "../session/build-session.ts";
 
 /** More than any spoken day comes to, in bytes. */
@@ -47,7 +47,7 @@ export async function bringCaptions(
       rev: 0,
     }),
     name: file.name.slice(0, 500),
-    text: decode(bytes).text,
+    text: decodeCaptions(bytes).text,
   };
   session.change(`Captions ${known ? "replaced" : "brought in"}: ${row.name}`.slice(0, 500), [
     { table: "captionTrack", row },

@@ -4,6 +4,7 @@ import type { CaptionTrack, Recording } from "#lib/build/index.ts";
 import { captionsOf } from "../log/drafts.ts";
 import { useSession, useSessionView } from "../session/provider.tsx";
 import { bringCaptions, sayProblem, tracksOf } from "./bring-captions.ts";
+import { MakeCaptions } from "./make-captions.tsx";
 
 /** The captions of a recording: what came, whose clock it keeps, what could not be read; and the way to bring others. */
 export function CaptionsOf({ recording }: { recording: Recording }) {
@@ -50,6 +51,7 @@ export function CaptionsOf({ recording }: { recording: Recording }) {
           />
         </label>
       </div>
+      <MakeCaptions recording={recording} />
       {said && (
         <p className="finding" role="alert">
           {said}

@@ -257,3 +257,34 @@ test.describe("with the program killed", () => {
     await stopProgram(back);
   });
 });
+
+test("captions made from the sound by the restorer's own command, and none run that is not set", async ({
+  page,
+  program,
+}) => {
+  await begin(page, program.address, [film]);
+  const log = await page.getByRole("link", { name: "Open the log" }).getAttribute("href");
+  await openLog(page);
+  await expect(page.getByText("None is set, so nothing is run.")).toBeVisible();
+  await page.goto(`${program.address}settings`);
+  const script = path.join(os.tmpdir(), `words-${process.pid}.mjs`);
+  // A stand-in for a recogniser: it looks at the sound file and writes what it was given to say.
+  fs.writeFileSync(
+    script,
+    `import fs from "node:fs";
+     const [sound, captions] = process.argv.slice(2);
+     const head = fs.readFileSync(sound).subarray(0, 4).toString();
+     console.error("50 %");
+     fs.writeFileSync(captions, "WEBVTT\\n\\n00:01.000 --> 00:05.000\\nIt has 18 thou of backlash, says " + head);`,
+  );
+  await page
+    .getByLabel("A command on this computer that makes captions from a sound file")
+    .fill(`"${process.execPath}" "${script}" {sound} {captions}`);
+  await page.keyboard.press("Tab");
+  await expect(page.getByText("On disk.")).toBeVisible();
+  await page.goto(new URL(log ?? "", program.address).href);
+  await page.getByRole("button", { name: "Make captions from its sound" }).click();
+  await expect(page.locator(".cues")).toContainText(/says (RIFF|\S+)/);
+  await expect(waiting(page)).toHaveText("1 draft waits");
+  fs.rmSync(script);
+});

@@ -1,6 +1,6 @@
 "use client";
 import Link from "next/link";
-import { useId } from "react";
+import { useId, useState } from "react";
 import { present, type Recording } from "#lib/build/index.ts";
 import { publishedLink } from "#lib/procedure/index.ts";
 import { sayMoment } from "#lib/time/index.ts";
@@ -54,10 +54,11 @@ export function RecordingLine({
 function CaptionsLine({ recording }: { recording: Recording }) {
   const { document } = useSessionView();
   const count = present(document.captions).filter((track) => track.recordingId === recording.id).length;
+  const [open, setOpen] = useState(false);
   return (
-    <details style={{ flex: "1 1 100%" }}>
+    <details style={{ flex: "1 1 100%" }} onToggle={(event) => setOpen(event.currentTarget.open)}>
       <summary className="small">{count > 0 ? "Captions" : "No captions yet"}</summary>
-      <CaptionsOf recording={recording} />
+      {open && <CaptionsOf recording={recording} />}
     </details>
   );
 }
