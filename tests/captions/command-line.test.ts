@@ -23,7 +23,14 @@ describe("witness draft", () => {
     expect(marks.length).toBeGreaterThan(50);
     for (const mark of marks) {
       expect(Object.keys(mark)).toEqual(["t", "t_end", "kind", "quote", "fields"]);
-      if (mark.kind === "measurement") expect(mark.fields).toMatchObject({ quantity: expect.any(String), value: expect.any(Number), unit: expect.any(String), value_si: expect.any(Number), of: expect.any(String) });
+      if (mark.kind === "measurement")
+        expect(mark.fields).toMatchObject({
+          quantity: expect.any(String),
+          value: expect.any(Number),
+          unit: expect.any(String),
+          value_si: expect.any(Number),
+          of: expect.any(String),
+        });
     }
   });
   test.each([
@@ -38,7 +45,9 @@ describe("witness draft", () => {
     expect(err).toMatch(message);
   });
   test("a bad line is told of, and the rest is drafted", async () => {
-    const { code, out, err } = await run(scrap("WEBVTT\n\n00:01 --> x\nlost\n\n00:02.000 --> 00:04.000\nit's 12 thou of backlash\n"));
+    const { code, out, err } = await run(
+      scrap("WEBVTT\n\n00:01 --> x\nlost\n\n00:02.000 --> 00:04.000\nit's 12 thou of backlash\n"),
+    );
     expect(code).toBe(0);
     expect(err).toMatch(/line 3/);
     expect(JSON.parse(out).marks).toHaveLength(1);

@@ -1,28 +1,49 @@
 import { describe, expect, test } from "vitest";
-import { type DraftDecision, type DraftMark, matchDecisions, readCaptionText, toDraftMarks } from "#lib/captions/index.ts";
+import {
+  type DraftDecision,
+  type DraftMark,
+  matchDecisions,
+  readCaptionText,
+  toDraftMarks,
+} from "#lib/captions/index.ts";
 import { cuesOf, known, type Recording, saying } from "./helpers.ts";
 
 const marksOf = (recording: Recording, recordingId = "r") => toDraftMarks(cuesOf(recording), { recordingId });
 const decide = (marks: readonly DraftMark[]): DraftDecision[] =>
-  marks.map(({ identity }, i) => ({ identity, verdict: i % 2 === 0 ? "accepted" : "dropped", markId: `m${i}` }));
+  marks.map(({ identity }, i) => ({
+    identity,
+    verdict: i % 2 === 0 ? "accepted" : "dropped",
+    markId: `m${i}`,
+  }));
 
 describe("decisions survive", () => {
-  test.each(known.map((recording) => [recording.name, recording] as const))("the same file read again: %s", (_, recording) => {
-    const marks = marksOf(recording);
-    const { open, decided, orphaned } = matchDecisions(marksOf(recording), decide(marks));
-    expect(open).toEqual([]);
-    expect(orphaned).toEqual([]);
-    expect(decided.map(({ decision }) => decision.markId).sort()).toEqual(marks.map((_one, i) => `m${i}`).sort());
-  });
+  test.each(known.map((recording) => [recording.name, recording] as const))(
+    "the same file read again: %s",
+    (_, recording) => {
+      const marks = marksOf(recording);
+      const { open, decided, orphaned } = matchDecisions(marksOf(recording), decide(marks));
+      expect(open).toEqual([]);
+      expect(orphaned).toEqual([]);
+      expect(decided.map(({ decision }) => decision.markId).sort()).toEqual(
+        marks.map((_one, i) => `m${i}`).sort(),
+      );
+    },
+  );
   test("the same recording from a file of another shape, with whole seconds for thousandths", () => {
-    const [vtt, txt] = ["outboard-lower.vtt", "outboard-lower.txt"].map((name) => known.find((one) => one.name === name));
+    const [vtt, txt] = ["outboard-lower.vtt", "outboard-lower.txt"].map((name) =>
+      known.find((one) => one.name === name),
+    );
     const old = marksOf(vtt as Recording);
     const { decided, open } = matchDecisions(marksOf(txt as Recording), decide(old));
     expect(decided.length).toBeGreaterThan(0.95 * old.length);
     expect(open.length).toBeLessThan(0.05 * old.length + 1);
   });
   test("a mended word elsewhere", () => {
-    const before = saying("It's 18 though of backlash.", "So they're scrap, new half nuts.", "Don't ream sintered bronze.");
+    const before = saying(
+      "It's 18 though of backlash.",
+      "So they're scrap, new half nuts.",
+      "Don't ream sintered bronze.",
+    );
     const after = before.replace("though", "thou").replace("half nuts", "half-nuts");
     const marks = (text: string) => toDraftMarks(readCaptionText(text).cues, { recordingId: "r" });
     const { open, decided } = matchDecisions(marks(after), decide(marks(before)));
@@ -47,12 +68,18 @@ describe("what is new is asked again", () => {
   });
   test("another recording has decisions of its own", () => {
     const old = decide(marks("It's 18 thou of backlash."));
-    const other = toDraftMarks(readCaptionText(saying("It's 18 thou of backlash.")).cues, { recordingId: "other" });
+    const other = toDraftMarks(readCaptionText(saying("It's 18 thou of backlash.")).cues, {
+      recordingId: "other",
+    });
     expect(matchDecisions(other, old)).toMatchObject({ decided: [], orphaned: old });
   });
   test("of two like drafts in one sentence each has its own decision", () => {
-    const two = marks("It's 20 microfarads, and the other side of the can is for another circuit, 20 microfarads.");
+    const two = marks(
+      "It's 20 microfarads, and the other side of the can is for another circuit, 20 microfarads.",
+    );
     const old = decide(two).map((one, i) => ({ ...one, markId: `m${i}` }));
-    expect(new Set(matchDecisions(two, old).decided.map(({ decision }) => decision.markId)).size).toBe(old.length);
+    expect(new Set(matchDecisions(two, old).decided.map(({ decision }) => decision.markId)).size).toBe(
+      old.length,
+    );
   });
 });

@@ -24,22 +24,37 @@ describe("laws that hold for every recording", () => {
       expect(one.reason).toMatch(/\.$/);
     }
   });
-  test.each(known.map((recording) => [recording.name, recording] as const))("%s: what is typed is what was meant", (_, recording) => {
-    for (const one of draft(cuesOf(recording))) {
-      if (one.kind !== "measurement" || one.fields.designation !== undefined || /\/day|spoons/.test(one.fields.typed)) continue;
-      const [first] = quantities(read(one.fields.typed, { region: "GB", decimal: "." }));
-      expect(first?.si, one.fields.typed).toBeCloseTo(one.fields.valueSi, 9);
-    }
-  });
-  test.each(known.map((recording) => [recording.name, recording] as const))("%s: marks are of the form that is stored", (_, recording) => {
-    for (const one of toDraftMarks(cuesOf(recording), { recordingId: "r" })) {
-      expect(kindOf(one.kind).stored.safeParse(one.fields).success, JSON.stringify(one.fields)).toBe(true);
-      expect(one.until).toBeGreaterThanOrEqual(one.at);
-    }
-  });
+  test.each(known.map((recording) => [recording.name, recording] as const))(
+    "%s: what is typed is what was meant",
+    (_, recording) => {
+      for (const one of draft(cuesOf(recording))) {
+        if (
+          one.kind !== "measurement" ||
+          one.fields.designation !== undefined ||
+          /\/day|spoons/.test(one.fields.typed)
+        )
+          continue;
+        const [first] = quantities(read(one.fields.typed, { region: "GB", decimal: "." }));
+        expect(first?.si, one.fields.typed).toBeCloseTo(one.fields.valueSi, 9);
+      }
+    },
+  );
+  test.each(known.map((recording) => [recording.name, recording] as const))(
+    "%s: marks are of the form that is stored",
+    (_, recording) => {
+      for (const one of toDraftMarks(cuesOf(recording), { recordingId: "r" })) {
+        expect(kindOf(one.kind).stored.safeParse(one.fields).success, JSON.stringify(one.fields)).toBe(true);
+        expect(one.until).toBeGreaterThanOrEqual(one.at);
+      }
+    },
+  );
   test("one recording in two shapes gives the same drafts", () => {
     const plain = (name: string) =>
-      draft(cuesOf(known.find((one) => one.name === name) as (typeof known)[number])).map((one) => [one.kind, one.quote, one.fields]);
+      draft(cuesOf(known.find((one) => one.name === name) as (typeof known)[number])).map((one) => [
+        one.kind,
+        one.quote,
+        one.fields,
+      ]);
     expect(plain("lathe-apron.srt")).toEqual(plain("lathe-apron.vtt"));
   });
 });
@@ -106,7 +121,10 @@ describe("units that depend on who speaks, and of what", () => {
 
 describe("units that go on into the next sentence", () => {
   test.each([
-    ["I'm getting 18 thou of backlash. Book says anything over 12, chuck them.", ["18 thou", "at most 12 thou"]],
+    [
+      "I'm getting 18 thou of backlash. Book says anything over 12, chuck them.",
+      ["18 thou", "at most 12 thou"],
+    ],
     ["I'll take it up to 10 psi. Don't go over 15.", ["10 psi", "at most 15 psi"]],
     ["It was about five thou of slop and I'll be wanting it under two.", ["about 5 thou", "at most 2 thou"]],
     ["I make it 0.631 at one end and 0.640 at the other.", ["0.631 in", "0.640 in"]],

@@ -41,8 +41,11 @@ export const cuesOf = (recording: Recording): Cue[] => readCaptions(fs.readFileS
 
 /** Captions in which somebody says this and nothing else, a sentence each ten seconds. */
 export function saying(...sentences: string[]): string {
-  const cues = sentences.map((text, i) => `${10 * i + 1}:\n${stamp(10 * i + 1)} --> ${stamp(10 * i + 8)}\n${text}`);
+  const cues = sentences.map(
+    (text, i) => `${10 * i + 1}:\n${stamp(10 * i + 1)} --> ${stamp(10 * i + 8)}\n${text}`,
+  );
   return `WEBVTT\n\n${cues.join("\n\n")}`;
 }
 
-const stamp = (seconds: number) => `00:${String(Math.floor(seconds / 60)).padStart(2, "0")}:${String(seconds % 60).padStart(2, "0")}.000`;
+const stamp = (seconds: number) =>
+  `00:${String(Math.floor(seconds / 60)).padStart(2, "0")}:${String(seconds % 60).padStart(2, "0")}.000`;

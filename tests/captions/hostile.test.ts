@@ -44,7 +44,10 @@ const mutated = fc
     from: fc.nat({ max: 20_000 }),
     length: fc.integer({ min: 1, max: 900 }),
     head: fc.constantFrom("", "WEBVTT\n\n", "\ufeff"),
-    changes: fc.array(fc.record({ at: fc.nat({ max: 900 }), byte: fc.nat({ max: 255 }), how: fc.nat({ max: 2 }) }), { maxLength: 12 }),
+    changes: fc.array(
+      fc.record({ at: fc.nat({ max: 900 }), byte: fc.nat({ max: 255 }), how: fc.nat({ max: 2 }) }),
+      { maxLength: 12 },
+    ),
   })
   .map(({ file, from, length, head, changes }) => {
     const whole = files[file] as Buffer;
@@ -81,12 +84,19 @@ function drafts({ cues }: Captions): void {
 describe("any file at all", () => {
   it(`is read and drafted without throwing, over ${numRuns} files`, { timeout: 3_600_000 }, () => {
     fc.assert(
-      fc.property(fc.oneof({ weight: 2, arbitrary: made }, { weight: 1, arbitrary: noise }, { weight: 3, arbitrary: mutated }), (bytes) => {
-        const read = readCaptions(bytes);
-        holds(read);
-        drafts(read);
-        expect(readCaptions(Buffer.from(toWebVtt(read.cues))).cues.length).toBe(read.cues.length);
-      }),
+      fc.property(
+        fc.oneof(
+          { weight: 2, arbitrary: made },
+          { weight: 1, arbitrary: noise },
+          { weight: 3, arbitrary: mutated },
+        ),
+        (bytes) => {
+          const read = readCaptions(bytes);
+          holds(read);
+          drafts(read);
+          expect(readCaptions(Buffer.from(toWebVtt(read.cues))).cues.length).toBe(read.cues.length);
+        },
+      ),
       { seed: 7, numRuns },
     );
   });

@@ -16,14 +16,24 @@ describe("one recording, several shapes", () => {
     const [a, b] = [file(one), file(other)];
     expect(said(a.cues)).toBe(said(b.cues));
     expect(a.cues.length).toBe(b.cues.length);
-    for (const [i, cue] of a.cues.entries()) expect(Math.abs(cue.start - (b.cues[i]?.start ?? -9))).toBeLessThan(1);
+    for (const [i, cue] of a.cues.entries())
+      expect(Math.abs(cue.start - (b.cues[i]?.start ?? -9))).toBeLessThan(1);
     expect([...a.problems, ...b.problems]).toEqual([]);
   });
 });
 
 /** SRT has no standard; these are the shapes that are met with (common practice, no source). */
 describe("SRT", () => {
-  const lines = ["1", "00:00:01,000 --> 00:00:03,500", "First line", "second line", "", "2", "00:00:04,000 --> 00:00:05,000", "Third"];
+  const lines = [
+    "1",
+    "00:00:01,000 --> 00:00:03,500",
+    "First line",
+    "second line",
+    "",
+    "2",
+    "00:00:04,000 --> 00:00:05,000",
+    "Third",
+  ];
   const plain = lines.join("\n");
   test.each([
     ["with line feeds", plain],
@@ -34,7 +44,12 @@ describe("SRT", () => {
     ["with full stops for commas", plain.replaceAll(",", ".")],
     ["with positions behind the times", plain.replaceAll("500", "500 X1:100 X2:200 Y1:1 Y2:2")],
     ["with empty lines before it", `\n\n${plain}\n\n\n`],
-    ["with tags of style", plain.replace("First line", '<i>First</i> <font color="red">line</font>').replace("Third", "{\\an8}Third")],
+    [
+      "with tags of style",
+      plain
+        .replace("First line", '<i>First</i> <font color="red">line</font>')
+        .replace("Third", "{\\an8}Third"),
+    ],
   ])("%s", (_, text) => {
     const { cues, format, problems } = readCaptionText(text);
     expect(format).toBe("SRT");
@@ -52,14 +67,21 @@ describe("SRT", () => {
     ]);
   });
   test("a number that is said stays", () => {
-    const { cues } = readCaptionText("1\n00:00:01,000 --> 00:00:02,000\nI make that\n12\n\n2\n00:00:02,000 --> 00:00:03,000\nthou");
+    const { cues } = readCaptionText(
+      "1\n00:00:01,000 --> 00:00:02,000\nI make that\n12\n\n2\n00:00:02,000 --> 00:00:03,000\nthou",
+    );
     expect(said(cues)).toBe("I make that 12 thou");
   });
   test("a bad time line costs its own cue and no other, and is named", () => {
     const { cues, problems } = readCaptionText(plain.replace("00:00:01,000 -->", "00:00:01 before -->"));
     expect(said(cues)).toBe("Third");
     expect(problems).toHaveLength(1);
-    expect(problems[0]).toMatchObject({ line: 2, found: expect.stringContaining("before"), expected: expect.stringMatching(/-->/), todo: expect.stringContaining("2") });
+    expect(problems[0]).toMatchObject({
+      line: 2,
+      found: expect.stringContaining("before"),
+      expected: expect.stringMatching(/-->/),
+      todo: expect.stringContaining("2"),
+    });
   });
 });
 
@@ -96,7 +118,9 @@ describe("rolling captions", () => {
     const { cues, rolling } = file("recordings/tube-radio.vtt");
     expect(rolling).toBe(true);
     const words = cues.flatMap((cue) => cue.words);
-    expect(words.map((word) => word.text).join(" ")).toMatch(/^hey everybody so this is the little five tube table radio my neighbor found in a barn it's a 1939/);
+    expect(words.map((word) => word.text).join(" ")).toMatch(
+      /^hey everybody so this is the little five tube table radio my neighbor found in a barn it's a 1939/,
+    );
     for (const cue of cues) {
       const times = cue.words.map((word) => word.at ?? cue.start);
       expect(times).toEqual([...times].sort((a, b) => a - b));
@@ -104,19 +128,31 @@ describe("rolling captions", () => {
     }
   });
   test("a cue that grows word by word", () => {
-    const shown = ["so", "so today", "so today we", "so today we strip", "so today we strip it", "so today we strip it down"];
-    const text = shown.map((line, i) => `${i + 1}\n00:00:0${i},000 --> 00:00:0${i + 1},000\n${line}\n`).join("\n");
+    const shown = [
+      "so",
+      "so today",
+      "so today we",
+      "so today we strip",
+      "so today we strip it",
+      "so today we strip it down",
+    ];
+    const text = shown
+      .map((line, i) => `${i + 1}\n00:00:0${i},000 --> 00:00:0${i + 1},000\n${line}\n`)
+      .join("\n");
     expect(said(readCaptionText(text).cues)).toBe("so today we strip it down");
   });
   test("two lines that scroll", () => {
     const lines = ["one two", "three four", "five six", "seven eight", "nine ten"];
     const text = lines
-      .map((line, i) => `00:00:0${i}.000 --> 00:00:0${i + 1}.000\n${i > 0 ? `${lines[i - 1]}\n` : ""}${line}\n`)
+      .map(
+        (line, i) => `00:00:0${i}.000 --> 00:00:0${i + 1}.000\n${i > 0 ? `${lines[i - 1]}\n` : ""}${line}\n`,
+      )
       .join("\n");
     expect(said(readCaptionText(`WEBVTT\n\n${text}`).cues)).toBe(lines.join(" "));
   });
   test("what a speaker says twice is kept twice", () => {
-    const text = "[0:01] three\n[0:02] three\n[0:03] three thou\n[0:04] and that's it\n[0:05] right\n[0:06] so next the worm\n[0:07] which is bronze\n[0:08] and worn\n[0:09] so new\n[0:10] and on\n[0:11] we go\n[0:12] again\n[0:13] now";
+    const text =
+      "[0:01] three\n[0:02] three\n[0:03] three thou\n[0:04] and that's it\n[0:05] right\n[0:06] so next the worm\n[0:07] which is bronze\n[0:08] and worn\n[0:09] so new\n[0:10] and on\n[0:11] we go\n[0:12] again\n[0:13] now";
     expect(said(readCaptionText(text).cues)).toMatch(/^three three three thou/);
   });
 });
@@ -160,14 +196,23 @@ describe("what is wrong is said, and loses nothing", () => {
     expect(said(cues)).toBe("one two three");
     expect(problems.map((one) => one.line)).toEqual([2]);
   });
-  test.each(["", "   \n\n", "Dear diary, nothing was timed.", "{\"json\": true}", "\0\0\0\0"])("no captions: %j", (text) => {
-    const read = readCaptionText(text);
-    expect(read.cues).toEqual([]);
-    expect(read.problems.length).toBeGreaterThan(0);
-    expect(read.problems.at(-1)).toMatchObject({ found: expect.any(String), expected: expect.stringContaining("WebVTT"), todo: expect.any(String) });
-  });
+  test.each(["", "   \n\n", "Dear diary, nothing was timed.", '{"json": true}', "\0\0\0\0"])(
+    "no captions: %j",
+    (text) => {
+      const read = readCaptionText(text);
+      expect(read.cues).toEqual([]);
+      expect(read.problems.length).toBeGreaterThan(0);
+      expect(read.problems.at(-1)).toMatchObject({
+        found: expect.any(String),
+        expected: expect.stringContaining("WebVTT"),
+        todo: expect.any(String),
+      });
+    },
+  );
   test("a signed file with times of another kind is read with a word about it", () => {
-    const { cues, problems } = readCaptionText("WEBVTT\n\n1\n00:00:01,000 --> 00:00:02,000\none\n\n2\n00:00:02,000 --> 00:00:03,000\ntwo");
+    const { cues, problems } = readCaptionText(
+      "WEBVTT\n\n1\n00:00:01,000 --> 00:00:02,000\none\n\n2\n00:00:02,000 --> 00:00:03,000\ntwo",
+    );
     expect(said(cues)).toBe("one two");
     expect(problems).toHaveLength(1);
     expect(problems[0]?.found).toMatch(/comma/);
@@ -179,7 +224,12 @@ describe("what is wrong is said, and loses nothing", () => {
 });
 
 describe("cues written for a player", () => {
-  test.each(["shared/lathe-apron.srt", "shared/outboard-lower.txt", "recordings/hub-gear.vtt", "recordings/tube-radio.vtt"])("%s comes back as it was", (name) => {
+  test.each([
+    "shared/lathe-apron.srt",
+    "shared/outboard-lower.txt",
+    "recordings/hub-gear.vtt",
+    "recordings/tube-radio.vtt",
+  ])("%s comes back as it was", (name) => {
     const { cues } = file(name);
     const back = readCaptionText(toWebVtt(cues)).cues;
     expect(back.map(({ start, end, text, voice }) => [start, end, text, voice])).toEqual(

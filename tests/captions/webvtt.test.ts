@@ -1,7 +1,14 @@
 import fs from "node:fs";
 import path from "node:path";
 import { describe, expect, test } from "vitest";
-import { parseCueText, parseSettings, parseVtt, plainText, readCaptionText, type Span } from "#lib/captions/index.ts";
+import {
+  parseCueText,
+  parseSettings,
+  parseVtt,
+  plainText,
+  readCaptionText,
+  type Span,
+} from "#lib/captions/index.ts";
 import { adapter as cueAdapter } from "../reference/adapters/webvtt-cue.ts";
 import { adapter as timestampAdapter } from "../reference/adapters/webvtt-timestamp.ts";
 import type { Row } from "../reference/row.ts";
@@ -13,7 +20,8 @@ import type { Row } from "../reference/row.ts";
 const rows = JSON.parse(
   fs.readFileSync(path.join(import.meta.dirname, "data/time-values.json"), "utf8"),
 ) as Row[];
-const topic = (name: string) => rows.filter((row) => row.category === name).map((row) => [row.id, row] as const);
+const topic = (name: string) =>
+  rows.filter((row) => row.category === name).map((row) => [row.id, row] as const);
 
 describe("published values", () => {
   test.each(topic("webvtt-timestamp"))("%s", (_, row) => {
@@ -59,7 +67,9 @@ describe("6.1 file parsing: blocks", () => {
     expect(texts("WEBVTT", "00:01.000 --> 00:02.000", "words")).toEqual(["words"]);
   });
   test("words of the header are passed over up to an arrow or an empty line", () => {
-    expect(texts("WEBVTT", "Kind: captions", "Language: en", "", "00:01.000 --> 00:02.000", "a")).toEqual(["a"]);
+    expect(texts("WEBVTT", "Kind: captions", "Language: en", "", "00:01.000 --> 00:02.000", "a")).toEqual([
+      "a",
+    ]);
   });
   test("2.1: two cues are made even if the empty line between them is missing", () => {
     const lines = ["00:01.000 --> 00:02.000", "one", "00:02.000 --> 00:03.000", "two"];
@@ -73,12 +83,26 @@ describe("6.1 file parsing: blocks", () => {
     expect(texts("WEBVTT", "", "one", "two", "00:01.000 --> 00:02.000", "words")).toEqual(["words"]);
   });
   test("a bad time line ends its block; the next cue is read", () => {
-    const file = vtt("WEBVTT", "", "00:01.000 -> 00:02", "a", "", "00:03.000 --> 00:04.00", "b", "", "00:05.000 --> 00:06.000", "c");
+    const file = vtt(
+      "WEBVTT",
+      "",
+      "00:01.000 -> 00:02",
+      "a",
+      "",
+      "00:03.000 --> 00:04.00",
+      "b",
+      "",
+      "00:05.000 --> 00:06.000",
+      "c",
+    );
     expect(file.cues.map((cue) => cue.text)).toEqual(["c"]);
     expect(file.problems.map((one) => one.line)).toEqual([3, 6]);
   });
   test("an empty cue is a cue", () => {
-    expect(texts("WEBVTT", "", "00:01.000 --> 00:02.000", "", "00:02.000 --> 00:03.000", "b")).toEqual(["", "b"]);
+    expect(texts("WEBVTT", "", "00:01.000 --> 00:02.000", "", "00:02.000 --> 00:03.000", "b")).toEqual([
+      "",
+      "b",
+    ]);
   });
   test("NUL becomes the replacement character", () => {
     expect(texts("WEBVTT", "", "00:01.000 --> 00:02.000", "a\0b")).toEqual(["a\ufffdb"]);
@@ -95,36 +119,110 @@ describe("6.1 file parsing: blocks", () => {
     expect(file.cues).toHaveLength(1);
   });
   test("1.5: comments are passed over, of one line and of several", () => {
-    const note = ["NOTE", "This file was written by Jill. I hope", "you enjoy reading it. Some things to", "bear in mind:"];
-    const file = vtt("WEBVTT", "", ...note, "", "00:01.000 --> 00:04.000", "Never drink liquid nitrogen.", "", "NOTE check next cue", "", "00:05.000 --> 00:09.000", "— It will perforate your stomach.", "— You could die.", "", "NOTE end of file");
-    expect(file.cues.map((cue) => cue.text)).toEqual(["Never drink liquid nitrogen.", "— It will perforate your stomach.\n— You could die."]);
+    const note = [
+      "NOTE",
+      "This file was written by Jill. I hope",
+      "you enjoy reading it. Some things to",
+      "bear in mind:",
+    ];
+    const file = vtt(
+      "WEBVTT",
+      "",
+      ...note,
+      "",
+      "00:01.000 --> 00:04.000",
+      "Never drink liquid nitrogen.",
+      "",
+      "NOTE check next cue",
+      "",
+      "00:05.000 --> 00:09.000",
+      "— It will perforate your stomach.",
+      "— You could die.",
+      "",
+      "NOTE end of file",
+    );
+    expect(file.cues.map((cue) => cue.text)).toEqual([
+      "Never drink liquid nitrogen.",
+      "— It will perforate your stomach.\n— You could die.",
+    ]);
     expect(file.problems).toEqual([]);
   });
   test("1.7: what is no caption is read as a cue all the same", () => {
-    expect(texts("WEBVTT", "", "ATTRIBUTES", "kind: metadata", "", "1", "00:00:00.100 --> 00:00:07.342", "{", ' "type": "x"', "}")).toEqual(['{\n "type": "x"\n}']);
+    expect(
+      texts(
+        "WEBVTT",
+        "",
+        "ATTRIBUTES",
+        "kind: metadata",
+        "",
+        "1",
+        "00:00:00.100 --> 00:00:07.342",
+        "{",
+        ' "type": "x"',
+        "}",
+      ),
+    ).toEqual(['{\n "type": "x"\n}']);
   });
 });
 
 describe("1.4 and 6.2: regions", () => {
-  const region = ["REGION", "id:fred", "width:40%", "lines:3", "regionanchor:0%,100%", "viewportanchor:10%,90%", "scroll:up"];
+  const region = [
+    "REGION",
+    "id:fred",
+    "width:40%",
+    "lines:3",
+    "regionanchor:0%,100%",
+    "viewportanchor:10%,90%",
+    "scroll:up",
+  ];
   test("the example's region, and a cue that lies in it", () => {
-    const file = vtt("WEBVTT", "", ...region, "", "00:00:00.000 --> 00:00:20.000 region:fred align:left", "<v Fred>Hi, my name is Fred");
-    expect(file.regions).toEqual([{ id: "fred", width: 40, lines: 3, regionAnchor: [0, 100], viewportAnchor: [10, 90], scroll: "up" }]);
+    const file = vtt(
+      "WEBVTT",
+      "",
+      ...region,
+      "",
+      "00:00:00.000 --> 00:00:20.000 region:fred align:left",
+      "<v Fred>Hi, my name is Fred",
+    );
+    expect(file.regions).toEqual([
+      { id: "fred", width: 40, lines: 3, regionAnchor: [0, 100], viewportAnchor: [10, 90], scroll: "up" },
+    ]);
     expect(file.cues[0]?.settings).toMatchObject({ region: "fred", align: "left" });
   });
   test("a region that was not defined is none", () => {
     expect(vtt("WEBVTT", "", "00:00.000 --> 00:01.000 region:bill", "x").cues[0]?.settings.region).toBeNull();
   });
   test("settings that are wrong leave the first values", () => {
-    const [one] = vtt("WEBVTT", "", "REGION", "width:140% lines:3.5 regionanchor:10% scroll:down id:", "").regions;
-    expect(one).toEqual({ id: "", width: 100, lines: 3, regionAnchor: [0, 100], viewportAnchor: [0, 100], scroll: "" });
+    const [one] = vtt(
+      "WEBVTT",
+      "",
+      "REGION",
+      "width:140% lines:3.5 regionanchor:10% scroll:down id:",
+      "",
+    ).regions;
+    expect(one).toEqual({
+      id: "",
+      width: 100,
+      lines: 3,
+      regionAnchor: [0, 100],
+      viewportAnchor: [0, 100],
+      scroll: "",
+    });
   });
 });
 
 describe("6.3 cue settings", () => {
   test.each([
-    ["1.4", "position:10%,line-left align:left size:35%", { position: 10, positionAlign: "line-left", align: "left", size: 35 }],
-    ["1.4", "position:45%,line-right align:center size:35%", { position: 45, positionAlign: "line-right", align: "center" }],
+    [
+      "1.4",
+      "position:10%,line-left align:left size:35%",
+      { position: 10, positionAlign: "line-left", align: "left", size: 35 },
+    ],
+    [
+      "1.4",
+      "position:45%,line-right align:center size:35%",
+      { position: 45, positionAlign: "line-right", align: "center" },
+    ],
     ["4.4", "vertical:rl", { vertical: "rl" }],
     ["4.4", "line:0", { line: 0, snapToLines: true }],
     ["4.4", "line:-1,end", { line: -1, lineAlign: "end" }],
@@ -133,7 +231,11 @@ describe("6.3 cue settings", () => {
     ["6.3, a percentage is 0 to 100", "size:101% position:-1%", { size: 100, position: "auto" }],
     ["6.3, a line has one full stop at most", "line:1.5.2", { line: "auto" }],
     ["6.3, a line may be a decimal", "line:1.5", { line: 1.5 }],
-    ["6.3, a wrong alignment spoils the setting", "line:4,middle position:5%,middle", { line: "auto", position: "auto" }],
+    [
+      "6.3, a wrong alignment spoils the setting",
+      "line:4,middle position:5%,middle",
+      { line: "auto", position: "auto" },
+    ],
     ["6.3, small letters count", "ALIGN:start", { align: "center" }],
     ["6.3, tabs part settings too", "align:end\tsize:50%", { align: "end", size: 50 }],
   ])("%s: %s", (_, text, expected) => {
@@ -147,7 +249,11 @@ describe("6.3 cue settings", () => {
     expect(parseSettings("region:fred vertical:lr", regions).region).toBeNull();
   });
   test("times may stand close to the arrow, with blanks before them", () => {
-    expect(vtt("WEBVTT", "", " \t00:01.000-->00:02.000 align:end", "x").cues[0]).toMatchObject({ start: 1, end: 2, settings: { align: "end" } });
+    expect(vtt("WEBVTT", "", " \t00:01.000-->00:02.000 align:end", "x").cues[0]).toMatchObject({
+      start: 1,
+      end: 2,
+      settings: { align: "end" },
+    });
   });
 });
 
@@ -162,10 +268,26 @@ const tree = (text: string) => parseCueText(text).children.map(shape);
 
 describe("6.4 cue text", () => {
   test.each([
-    ["1.4 voices with classes", "<v.first.loud Esme>It's a blue apple tree!", [["v.first.loud Esme", "It's a blue apple tree!"]]],
-    ["1.4 a closed voice and italics", "<v Esme>Hee!</v> <i>laughter</i>", [["v Esme", "Hee!"], " ", ["i", "laughter"]]],
-    ["1.4 classes and languages", "<i.foreignphrase><lang en>playground</lang></i>, ici", [["i.foreignphrase", ["lang en", "playground"]], ", ici"]],
-    ["5 default classes", "<c.yellow.bg_blue>This is yellow text</c>", [["c.yellow.bg_blue", "This is yellow text"]]],
+    [
+      "1.4 voices with classes",
+      "<v.first.loud Esme>It's a blue apple tree!",
+      [["v.first.loud Esme", "It's a blue apple tree!"]],
+    ],
+    [
+      "1.4 a closed voice and italics",
+      "<v Esme>Hee!</v> <i>laughter</i>",
+      [["v Esme", "Hee!"], " ", ["i", "laughter"]],
+    ],
+    [
+      "1.4 classes and languages",
+      "<i.foreignphrase><lang en>playground</lang></i>, ici",
+      [["i.foreignphrase", ["lang en", "playground"]], ", ici"],
+    ],
+    [
+      "5 default classes",
+      "<c.yellow.bg_blue>This is yellow text</c>",
+      [["c.yellow.bg_blue", "This is yellow text"]],
+    ],
     ["a time", "<00:01.000>one<00:02.500> two", [1, "one", 2.5, " two"]],
     ["a time with more behind it is none", "<00:01.000x>one", ["one"]],
     ["a number that is no time is passed over", "<1>one", ["one"]],
@@ -197,7 +319,9 @@ describe("6.4 cue text", () => {
 
 describe("cues for drafting", () => {
   test("words know their own time and their voice", () => {
-    const { cues } = readCaptionText("WEBVTT\n\n00:01.000 --> 00:05.000\n<v Jo>one<00:02.000> two</v> <v Ray>three\n");
+    const { cues } = readCaptionText(
+      "WEBVTT\n\n00:01.000 --> 00:05.000\n<v Jo>one<00:02.000> two</v> <v Ray>three\n",
+    );
     expect(cues[0]?.words).toEqual([
       { text: "one", voice: "Jo" },
       { text: "two", at: 2, voice: "Jo" },
@@ -206,7 +330,9 @@ describe("cues for drafting", () => {
     expect(cues[0]).toMatchObject({ text: "one two three", voice: "Jo", start: 1, end: 5, line: 3 });
   });
   test("a time outside of its cue is no time of a word", () => {
-    const { cues } = readCaptionText("WEBVTT\n\n00:10.000 --> 00:12.000\none <00:05.000>two <00:30.000>three\n");
+    const { cues } = readCaptionText(
+      "WEBVTT\n\n00:10.000 --> 00:12.000\none <00:05.000>two <00:30.000>three\n",
+    );
     expect(cues[0]?.words.map((word) => word.at)).toEqual([undefined, undefined, undefined]);
   });
 });

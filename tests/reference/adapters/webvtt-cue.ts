@@ -4,7 +4,10 @@ import type { Adapter } from "../row.ts";
 /** A row gives either a time line, or two cues by their beginnings, the later one first. */
 export const adapter: Adapter = ({ input }) => {
   const { problems } = readCaptionText(`WEBVTT\n\n${cuesOf(input.text)}`);
-  return { conforming: problems.length === 0, reason: problems.map((one) => one.found + one.expected).join(" ") };
+  return {
+    conforming: problems.length === 0,
+    reason: problems.map((one) => one.found + one.expected).join(" "),
+  };
 };
 
 function cuesOf(text: string): string {
