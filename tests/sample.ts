@@ -27,6 +27,7 @@ export function sampleDocument(given: Partial<BuildDocument> = {}): BuildDocumen
     answers: [],
     releases: [],
     errata: [],
+    decisions: [],
     foreign: [],
     ...given,
   };

@@ -1,6 +1,7 @@
 "use client";
 import { useEffect, useId, useState } from "react";
-import type { Sitting } from "#lib/build/index.ts";
+import { present, type Recording, type Sitting } from "#lib/build/index.ts";
+import { bringCaptions, isCaptionFile, sameStem } from "../captions/bring-captions.ts";
 import { send, Trouble } from "../parts/send.ts";
 import { useSession } from "../session/provider.tsx";
 import { BrokenOffFiles, useBrokenOff } from "./recordings/broken-off.tsx";
@@ -28,7 +29,8 @@ export function BringIn({ sitting }: { sitting: Sitting }) {
     const going = new AbortController();
     setStop(going);
     const trouble: string[] = [];
-    for (const file of chosen) {
+    const captions = chosen.filter((file) => isCaptionFile(file.name));
+    for (const file of chosen.filter((one) => !captions.includes(one))) {
       const { name } = file;
       const from = (await brokenOff.ask()).find((one) => isSameFile(file, one)) ?? null;
       const onState = (state: SendingState) => setArriving({ name, ...state });
@@ -43,6 +45,13 @@ export function BringIn({ sitting }: { sitting: Sitting }) {
         if (going.signal.aborted) break;
         trouble.push(`${name}: ${error instanceof Trouble ? error.message : "it could not be brought in."}`);
       }
+    }
+    for (const file of captions) {
+      const film = filmOf(file, present(session.document.recordings), sitting.id);
+      const wrong = film
+        ? await bringCaptions(session, film, file)
+        : `${file.name} has the name of no film here.`;
+      if (wrong) trouble.push(wrong);
     }
     setArriving(null);
     setStop(null);
@@ -68,13 +77,16 @@ export function BringIn({ sitting }: { sitting: Sitting }) {
     >
       <div className="form" style={{ maxWidth: "none" }}>
         <div>
-          <label htmlFor={id}>Drop films here, or choose them; they are copied into the workshop</label>
+          <label htmlFor={id}>
+            Drop films here, or choose them; they are copied into the workshop, captions of the same name with
+            them
+          </label>
           <input
             id={id}
             type="file"
             multiple
             disabled={arriving !== null}
-            accept="video/*,.mkv,.mts,.mov"
+            accept="video/*,.mkv,.mts,.mov,.vtt,.srt,.txt"
             onChange={(event) => {
               const chosen = [...(event.target.files ?? [])];
               event.target.value = "";
@@ -93,6 +105,12 @@ export function BringIn({ sitting }: { sitting: Sitting }) {
       )}
     </div>
   );
+}
+
+/** The film that captions belong to, by their names; in this sitting before others. */
+function filmOf(file: File, recordings: readonly Recording[], sittingId: string): Recording | undefined {
+  const its = recordings.filter((recording) => sameStem(file.name, recording.name));
+  return its.find((recording) => recording.sittingId === sittingId) ?? its[0];
 }
 
 function ArrivingFile({ arriving, onStop }: { arriving: Arriving; onStop: () => void }) {

@@ -121,7 +121,8 @@ export function settleItem(session: BuildSession, id: string): void {
   session.change(`Part named: ${name}`, changes);
 }
 
-function itemNamed(session: BuildSession, text: string) {
+/** The part of that name, however it is written. */
+export function itemNamed(session: BuildSession, text: string) {
   const fold = (name: string) => name.trim().toLowerCase().replace(/\s+/g, " ");
   const wanted = fold(text);
   return wanted === ""

@@ -5,19 +5,35 @@ import { timecode } from "#lib/time/index.ts";
 import { FindingNote } from "../parts/finding-note.tsx";
 import { useDerived, useSession, useSessionView } from "../session/provider.tsx";
 import { changeMark, setCloses, sortInto, strikeOut } from "./deeds.ts";
+import { type DraftDeeds, DraftNote } from "./draft-note.tsx";
+import type { LogDraft } from "./drafts.ts";
 import type { Picture } from "./picture.ts";
 import { Stills } from "./stills.tsx";
 import { FieldOf } from "./typed.tsx";
 import { UsualCautions } from "./usual-cautions.tsx";
 
-/** The fields of the row in hand, reached and left by the keyboard alone. Leaving it half-way keeps it half-way. */
-export function Hand({ mark, picture }: { mark: Mark; picture: Picture | null }) {
+/**
+ * The fields of the row in hand, reached and left by the keyboard alone. Leaving it half-way keeps it half-way. Writing in
+ * those of a draft accepts it first: the field then writes into the mark, under the same id.
+ */
+export function Hand({
+  mark,
+  picture,
+  draft,
+  draftDeeds,
+}: {
+  mark: Mark;
+  picture: Picture | null;
+  draft: LogDraft | undefined;
+  draftDeeds: DraftDeeds;
+}) {
   const session = useSession();
-  const { findingsOf } = useDerived();
   const kindId = useId();
   const kind = kindOf(mark.kind);
   return (
-    <div className="hand-body" data-hand>
+    <div className="hand-body" data-hand onChangeCapture={draft && (() => draftDeeds.keep(draft))}>
+      {draft && <DraftNote draft={draft} deeds={draftDeeds} />}
+      {!draft && mark.fields.said && <p className="soft small said-words">Said: “{mark.fields.said}”</p>}
       <div className="fields">
         <div>
           <label htmlFor={kindId}>Kind</label>
@@ -37,8 +53,19 @@ export function Hand({ mark, picture }: { mark: Mark; picture: Picture | null })
         {kind.fields.map((field) => (
           <FieldOf key={`${mark.kind} ${field.name}`} mark={mark} field={field} />
         ))}
-        <Closes mark={mark} />
+        {!draft && <Closes mark={mark} />}
       </div>
+      {!draft && <OfMark mark={mark} picture={picture} />}
+    </div>
+  );
+}
+
+/** What a mark has and a draft has not: findings, stills, and what can be done with it. */
+function OfMark({ mark, picture }: { mark: Mark; picture: Picture | null }) {
+  const session = useSession();
+  const { findingsOf } = useDerived();
+  return (
+    <>
       {(findingsOf.get(mark.id) ?? []).map((finding) => (
         <FindingNote key={finding.key} finding={finding} />
       ))}
@@ -65,7 +92,7 @@ export function Hand({ mark, picture }: { mark: Mark; picture: Picture | null })
           Strike out
         </button>
       </div>
-    </div>
+    </>
   );
 }
 

@@ -31,6 +31,12 @@ export const deeds: readonly Deed[] = [
   { name: "write", words: "write in the row in hand", key: "Enter" },
   { name: "here", words: "move the mark to this frame", key: "h" },
   { name: "strike out", words: "strike the mark out", key: "Delete" },
+  { name: "accept", words: "accept the draft", key: "a" },
+  { name: "drop", words: "drop the draft", key: "x" },
+  { name: "hear", words: "hear the sentence again", key: "e" },
+  { name: "next draft", words: "next draft", key: ".", repeats: true },
+  { name: "draft before", words: "draft before", key: ",", repeats: true },
+  { name: "accept certain", words: "accept all of its kind that are certain", key: "A" },
   { name: "undo", words: "undo", key: "u" },
   { name: "redo", words: "redo", key: "U" },
 ];

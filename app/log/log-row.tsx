@@ -5,6 +5,7 @@ import type { Procedure, Step } from "#lib/procedure/index.ts";
 import { read, say } from "#lib/quantity/index.ts";
 import { timecode } from "#lib/time/index.ts";
 import { KindSign } from "../parts/kind-sign.tsx";
+import type { LogDraft } from "./drafts.ts";
 
 interface Props {
   mark: Mark;
@@ -28,6 +29,27 @@ export const RowCells = memo(function RowCells({ mark, step, balloon, open, film
       <span role="cell">{lineOf(mark) || <span className="soft">no words yet</span>}</span>
       <span role="cell" className="reading">
         {[readingOf(mark, step, open), film].filter(Boolean).join(" · ")}
+      </span>
+    </div>
+  );
+});
+
+/** The cells of a draft: the words of its kind without its sign, since it is no mark yet. */
+export const DraftCells = memo(function DraftCells({ draft }: { draft: LogDraft }) {
+  const { mark } = draft;
+  const value = mark.kind === "measurement" ? readingOf(mark, undefined, false) : "";
+  return (
+    <div className="cells">
+      <span className="num" role="cell">
+        {timecode(mark.at ?? 0)}
+      </span>
+      <span role="cell">
+        Draft: {kindOf(mark.kind).word.toLowerCase()}
+        {value && <span className="value-on-phone"> {value}</span>}
+      </span>
+      <span role="cell">{lineOf(mark)}</span>
+      <span role="cell" className="reading">
+        {value || (draft.draft.sureness === "certain" ? "certain" : "")}
       </span>
     </div>
   );

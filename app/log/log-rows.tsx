@@ -3,22 +3,29 @@ import { useVirtualizer } from "@tanstack/react-virtual";
 import { useEffect, useMemo } from "react";
 import type { Mark } from "#lib/mark/index.ts";
 import { useDerived } from "../session/provider.tsx";
+import type { DraftDeeds } from "./draft-note.tsx";
+import type { LogDraft } from "./drafts.ts";
 import { Hand } from "./hand.tsx";
-import { balloonsOf, RowCells } from "./log-row.tsx";
+import { balloonsOf, DraftCells, RowCells } from "./log-row.tsx";
 import type { Picture } from "./picture.ts";
 
 /** A row's height before it has been measured, in CSS pixels. */
 const ROW = 62;
 
-/** The rows of the sheet; only those in view are in the page, so that thousands stay light. */
+/** The rows of the sheet, drafts among them; only those in view are in the page, so that thousands stay light. */
 export function LogRows({
   marks,
+  drafts,
+  draftDeeds,
   handId,
   onHand,
   picture,
   sheet,
 }: {
   marks: Mark[];
+  /** Those of the rows that are drafts, by id. */
+  drafts: ReadonlyMap<string, LogDraft>;
+  draftDeeds: DraftDeeds;
   handId: string | null;
   onHand: (id: string) => void;
   picture: Picture | null;
@@ -51,6 +58,7 @@ export function LogRows({
         const mark = marks[item.index];
         if (!mark) return null;
         const inHand = mark.id === handId;
+        const draft = drafts.get(mark.id);
         return (
           // biome-ignore lint/a11y/useKeyWithClickEvents: the arrow keys of the sheet bring a row to hand
           <div
@@ -58,23 +66,28 @@ export function LogRows({
             ref={rows.measureElement}
             data-index={item.index}
             data-mark={mark.id}
+            data-draft={draft ? mark.kind : undefined}
             role="row"
             aria-rowindex={item.index + 2}
             aria-current={inHand ? "true" : undefined}
-            className={inHand ? "log-row hand" : "log-row"}
+            className={["log-row", inHand && "hand", draft && "draft"].filter(Boolean).join(" ")}
             style={{ transform: `translateY(${item.start}px)` }}
             onClick={inHand ? undefined : () => onHand(mark.id)}
           >
-            <RowCells
-              mark={mark}
-              step={stepOf.get(mark.id)}
-              balloon={balloons.get(mark.id)}
-              open={open.has(mark.id)}
-              film={inFilm.get(mark.id)}
-            />
+            {draft ? (
+              <DraftCells draft={draft} />
+            ) : (
+              <RowCells
+                mark={mark}
+                step={stepOf.get(mark.id)}
+                balloon={balloons.get(mark.id)}
+                open={open.has(mark.id)}
+                film={inFilm.get(mark.id)}
+              />
+            )}
             {inHand && (
               <div role="cell" aria-label="Fields">
-                <Hand mark={mark} picture={picture} />
+                <Hand mark={mark} picture={picture} draft={draft} draftDeeds={draftDeeds} />
               </div>
             )}
           </div>

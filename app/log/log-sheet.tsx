@@ -2,7 +2,7 @@
 import Link from "next/link";
 import { useSearchParams } from "next/navigation";
 import { useCallback, useEffect, useMemo, useRef, useState } from "react";
-import { clocksOf, present, type Recording } from "#lib/build/index.ts";
+import { type CaptionTrack, clocksOf, present, type Recording } from "#lib/build/index.ts";
 import { compareMarks, type KindName, kindNames, type Mark } from "#lib/mark/index.ts";
 import type { Settings } from "#lib/store/settings.ts";
 import { FilmNotThere } from "../bench/recordings/not-there.tsx";
@@ -10,14 +10,17 @@ import { BuildTitleBlock } from "../parts/title-block.tsx";
 import { useSession, useSessionView } from "../session/provider.tsx";
 import { Conflicts } from "./conflicts.tsx";
 import { changeMark, dropMark, strikeOut } from "./deeds.ts";
+import { type LogDraft, trackOf, useDrafts } from "./drafts.ts";
 import { belongsToFocus, deedOf } from "./keys.ts";
 import { KeysPanel, Saved } from "./keys-panel.tsx";
 import { LogRows } from "./log-rows.tsx";
 import type { Picture } from "./picture.ts";
 import { Player } from "./player.tsx";
 import { Scale } from "./scale.tsx";
+import { CaptionFile, Spoken } from "./spoken.tsx";
 import { takeFrame } from "./take-frame.ts";
 import { Transport } from "./transport.tsx";
+import { useReview } from "./use-review.ts";
 
 /** The log sheet of a sitting: its marks as ruled rows, the picture set in, the scale down the edge. */
 export function LogSheet({ sittingId, settings }: { sittingId: string; settings: Settings }) {
@@ -32,22 +35,39 @@ export function LogSheet({ sittingId, settings }: { sittingId: string; settings:
 
   const marks = useMarks(sittingId);
   const recordings = present(document.recordings).filter((recording) => recording.sittingId === sittingId);
-  const hand = marks.find((mark) => mark.id === handId);
+  const { rows, drafts } = useRows(sittingId, marks);
+  const hand = rows.find((mark) => mark.id === handId);
   const [chosen, setChosen] = useState<string | null>(query.get("recording"));
   const recording = recordings.find((one) => one.id === (hand?.recordingId ?? chosen)) ?? recordings[0];
+  const track = recording && trackOf(document.captions, recording.id);
   const moments = useMemo(
     () => marks.filter((mark) => mark.recordingId === recording?.id).map((mark) => mark.at ?? 0),
     [marks, recording?.id],
+  );
+  const proposed = useMemo(
+    () =>
+      [...drafts.values()]
+        .filter(({ mark }) => mark.recordingId === recording?.id)
+        .map(({ mark }) => mark.at ?? 0),
+    [drafts, recording?.id],
   );
 
   const bringToHand = useCallback(
     (id: string) => {
       setHandId(id);
-      const mark = session.row("mark", id) as unknown as Mark | undefined;
+      const mark = (session.row("mark", id) as unknown as Mark | undefined) ?? drafts.get(id)?.mark;
       if (mark?.at !== null && mark?.at !== undefined && picture && !picture.running) picture.goTo(mark.at);
     },
-    [session, picture],
+    [session, picture, drafts],
   );
+  const review = useReview({
+    rows,
+    drafts,
+    handId,
+    onHand: bringToHand,
+    picture,
+    recordingId: recording?.id,
+  });
 
   const drop = useCallback(
     (kind: KindName | "") => {
@@ -67,18 +87,22 @@ export function LogSheet({ sittingId, settings }: { sittingId: string; settings:
   );
 
   const still = useCallback(() => {
-    const mark = marks.find((one) => one.id === handId) ?? drop("");
+    const draft = handId ? drafts.get(handId) : undefined;
+    if (draft) review.deeds.keep(draft);
+    const mark = marks.find((one) => one.id === handId) ?? draft?.mark ?? drop("");
     setTrouble(null);
     takeFrame(session, mark, picture).catch((error: unknown) =>
       setTrouble(error instanceof Error ? error.message : "The still was not taken."),
     );
-  }, [marks, handId, drop, session, picture]);
+  }, [marks, drafts, review, handId, drop, session, picture]);
 
   const act = useCallback(
     (deed: string): boolean => {
-      const row = marks.findIndex((mark) => mark.id === handId);
+      if (review.act(deed)) return true;
+      const row = rows.findIndex((mark) => mark.id === handId);
+      const draft = handId ? drafts.get(handId) : undefined;
       const beside = (by: number) => {
-        const next = marks[row < 0 ? (by > 0 ? 0 : marks.length - 1) : row + by];
+        const next = rows[row < 0 ? (by > 0 ? 0 : rows.length - 1) : row + by];
         if (next) bringToHand(next.id);
       };
       if (deed === "mark") drop("");
@@ -94,15 +118,16 @@ export function LogSheet({ sittingId, settings }: { sittingId: string; settings:
       else if (deed === "write") firstField(sheet)?.focus();
       else if (deed === "undo") void session.undo();
       else if (deed === "redo") void session.redo();
+      else if (deed === "strike out" && draft) review.deeds.drop(draft);
       else if (deed === "strike out" && handId) {
         strikeOut(session, handId);
-        setHandId(marks[row + 1]?.id ?? marks[row - 1]?.id ?? null);
-      } else if (deed === "here" && handId && picture) {
+        setHandId(rows[row + 1]?.id ?? rows[row - 1]?.id ?? null);
+      } else if (deed === "here" && handId && !draft && picture) {
         changeMark(session, handId, "Moved to another frame", { at: picture.moment(), until: null });
       } else return false;
       return true;
     },
-    [marks, handId, bringToHand, drop, still, picture, session, sheet],
+    [rows, drafts, review, handId, bringToHand, drop, still, picture, session, sheet],
   );
   useKeys(act, settings, sheet);
 
@@ -128,6 +153,7 @@ export function LogSheet({ sittingId, settings }: { sittingId: string; settings:
         picture={picture}
         duration={recording?.probe?.duration ?? 0}
         moments={moments}
+        proposed={proposed}
         inHand={hand?.recordingId === recording?.id ? (hand?.at ?? null) : null}
       />
       <div
@@ -136,7 +162,7 @@ export function LogSheet({ sittingId, settings }: { sittingId: string; settings:
         tabIndex={0}
         role="table"
         aria-label="Log sheet"
-        aria-rowcount={marks.length + 1}
+        aria-rowcount={rows.length + 1}
       >
         <div role="rowgroup">
           <div className="sheet-head" role="row">
@@ -146,19 +172,27 @@ export function LogSheet({ sittingId, settings }: { sittingId: string; settings:
             <span role="columnheader">Reading</span>
           </div>
         </div>
-        {marks.length === 0 && (
+        {rows.length === 0 && (
           <p className="soft" style={{ padding: "18px 12px" }}>
             {recording
               ? "Run the film and press space, or the button, at each moment that matters."
               : "No film in this sitting. Marks made here stand without one: a part bought, a measurement at the desk."}
           </p>
         )}
-        <LogRows marks={marks} handId={handId} onHand={bringToHand} picture={picture} sheet={sheet} />
+        <LogRows
+          marks={rows}
+          drafts={drafts}
+          draftDeeds={review.deeds}
+          handId={handId}
+          onHand={bringToHand}
+          picture={picture}
+          sheet={sheet}
+        />
       </div>
       <div className="beside">
         <div className="view">
           <Conflicts />
-          {recording && <RecordingView recording={recording} onPicture={setPicture} />}
+          {recording && <RecordingView recording={recording} track={track} onPicture={setPicture} />}
           <div ref={flash} className="flash" aria-hidden="true" />
           <Transport picture={picture} />
           <div className="said">
@@ -176,8 +210,9 @@ export function LogSheet({ sittingId, settings }: { sittingId: string; settings:
         <button type="button" className="mark-button" onClick={() => drop("")}>
           Mark
         </button>
+        {recording && <Spoken key={recording.id} track={track} picture={picture} drafts={drafts.size} />}
         {/* It may scroll, so it can be reached and scrolled without a mouse. */}
-        <section className="keys-and-more" tabIndex={0} aria-label="Keys">
+        <section className="keys-and-more" tabIndex={0} aria-label="Keys and captions">
           {recordings.length > 1 && (
             <Recordings
               recordings={recordings}
@@ -188,6 +223,7 @@ export function LogSheet({ sittingId, settings }: { sittingId: string; settings:
               }}
             />
           )}
+          {recording && <CaptionFile key={recording.id} recording={recording} track={track} />}
           <KeysPanel settings={settings} />
         </section>
         <BuildTitleBlock />
@@ -199,12 +235,15 @@ export function LogSheet({ sittingId, settings }: { sittingId: string; settings:
 /** The picture of a recording, or why there is none. */
 function RecordingView({
   recording,
+  track,
   onPicture,
 }: {
   recording: Recording;
+  track: CaptionTrack | undefined;
   onPicture: (picture: Picture | null) => void;
 }) {
   const { id } = recording;
+  const [worded, setWorded] = useState(true);
   // A film that did not come is asked for again under a new try when it is there.
   const [tried, setTried] = useState({ id, tries: 0, failed: false });
   const { tries, failed } = tried.id === id ? tried : { tries: 0, failed: false };
@@ -214,7 +253,23 @@ function RecordingView({
     return (
       <>
         <div className="picture">
-          <Player key={tries} recording={recording} onPicture={onPicture} onFailed={onFailed} />
+          <Player
+            key={tries}
+            recording={recording}
+            captions={track?.clock === "recording" ? { track, shown: worded } : null}
+            onPicture={onPicture}
+            onFailed={onFailed}
+          />
+          {track?.clock === "recording" && (
+            <button
+              type="button"
+              className="plain words-in-picture"
+              aria-pressed={worded}
+              onClick={() => setWorded(!worded)}
+            >
+              Words in the picture
+            </button>
+          )}
         </div>
         <FilmNotThere recording={id} failed={failed} onFound={onFound} />
       </>
@@ -267,6 +322,17 @@ function useMarks(sittingId: string): Mark[] {
         .sort(compareMarks(clocksOf(document))),
     [document, sittingId],
   );
+}
+
+/** Marks and drafts in the order of the sheet, and those of them that are drafts. */
+function useRows(sittingId: string, marks: Mark[]): { rows: Mark[]; drafts: ReadonlyMap<string, LogDraft> } {
+  const { document } = useSessionView();
+  const open = useDrafts(sittingId);
+  return useMemo(() => {
+    const drafts = new Map(open.map((draft) => [draft.mark.id, draft]));
+    const rows = [...marks, ...open.map((draft) => draft.mark)].sort(compareMarks(clocksOf(document)));
+    return { rows, drafts };
+  }, [marks, open, document]);
 }
 
 /** Single keys, when nothing that takes them has the focus; Escape leaves the fields; Ctrl Z undoes. */

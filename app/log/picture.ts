@@ -106,6 +106,28 @@ export class Picture {
     else void this.#video.play().catch(() => undefined);
   }
 
+  /** Plays from one moment to another and holds there, unless something else is asked for meanwhile. */
+  playThrough(from: number, to: number): void {
+    this.goTo(from);
+    const video = this.#video;
+    const check = () => {
+      if (video.currentTime < to && !video.ended) return;
+      leave();
+      video.pause();
+    };
+    const leave = () => {
+      for (const event of ["timeupdate", "pause"]) video.removeEventListener(event, check);
+      video.removeEventListener("seeking", leave);
+    };
+    const begin = () => {
+      video.addEventListener("timeupdate", check);
+      video.addEventListener("seeking", leave);
+      void video.play().catch(leave);
+    };
+    if (video.seeking) video.addEventListener("seeked", begin, { once: true });
+    else begin();
+  }
+
   changeRate(by: 1 | -1): void {
     const index = rates.findIndex((rate) => rate >= this.rate - 1e-6);
     this.#video.playbackRate = rates[Math.min(Math.max(index + by, 0), rates.length - 1)] as number;

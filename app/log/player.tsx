@@ -1,8 +1,10 @@
 "use client";
-import { useEffect, useRef } from "react";
+import { useEffect, useRef, useState } from "react";
 import type VideoJsPlayer from "video.js/dist/types/player";
-import type { Recording } from "#lib/build/index.ts";
+import type { CaptionTrack, Recording } from "#lib/build/index.ts";
+import { toWebVtt } from "#lib/captions/index.ts";
 import { decodeFrames } from "#lib/media/frames-bytes.ts";
+import { captionsOf } from "./drafts.ts";
 import { Picture } from "./picture.ts";
 
 /** The address of a recording's bytes; of a copy that plays, where one was made. */
@@ -21,14 +23,18 @@ function typeOf(name: string): string {
  */
 export function Player({
   recording,
+  captions,
   onPicture,
   onFailed,
 }: {
   recording: Recording;
+  /** What is said in it, on its own clock; shown in the picture when `shown`. */
+  captions: { track: CaptionTrack; shown: boolean } | null;
   onPicture: (picture: Picture | null) => void;
   onFailed: () => void;
 }) {
   const place = useRef<HTMLDivElement>(null);
+  const [player, setPlayer] = useState<VideoJsPlayer | null>(null);
   const { id, name } = recording;
   useEffect(() => {
     let player: VideoJsPlayer | null = null;
@@ -53,6 +59,7 @@ export function Player({
         controlBar: false,
         textTrackSettings: false,
         titleBar: false,
+        html5: { nativeTextTracks: true },
         userActions: { hotkeys: false, click: false, doubleClick: false },
         sources: [{ src: recordingAddress(id), type: typeOf(name) }],
       });
@@ -62,6 +69,8 @@ export function Player({
       video.tabIndex = -1;
       picture = new Picture(video);
       onPicture(picture);
+      const ready = player;
+      ready.ready(() => current && setPlayer(ready));
       const response = await fetch(`${recordingAddress(id)}/frames`);
       if (response.ok && current) picture.frames = decodeFrames(new Uint8Array(await response.arrayBuffer()));
     };
@@ -69,9 +78,37 @@ export function Player({
     return () => {
       current = false;
       onPicture(null);
+      setPlayer(null);
       picture?.close();
       player?.dispose();
     };
   }, [id, name, onPicture, onFailed]);
+  useTextTrack(player, captions);
   return <div ref={place} />;
+}
+
+/** The captions as the player's own text track: the browser draws them, and can say them to who does not see them. */
+function useTextTrack(
+  player: VideoJsPlayer | null,
+  captions: { track: CaptionTrack; shown: boolean } | null,
+): void {
+  const track = captions?.track;
+  const shown = captions?.shown ?? false;
+  const [own, setOwn] = useState<TextTrack | null>(null);
+  useEffect(() => {
+    if (!player || !track || player.isDisposed()) return;
+    const file = new Blob([toWebVtt(captionsOf(track).cues)], { type: "text/vtt" });
+    const address = URL.createObjectURL(file);
+    const wanted = { kind: "captions" as const, src: address, label: track.name };
+    const added = player.addRemoteTextTrack(wanted, false);
+    setOwn((added as unknown as { track: TextTrack }).track);
+    return () => {
+      setOwn(null);
+      if (!player.isDisposed()) player.removeRemoteTextTrack(added);
+      URL.revokeObjectURL(address);
+    };
+  }, [player, track]);
+  useEffect(() => {
+    if (own) own.mode = shown ? "showing" : "hidden";
+  }, [own, shown]);
 }

@@ -28,17 +28,20 @@ export function Scale({
   picture,
   duration,
   moments,
+  proposed,
   inHand,
 }: {
   picture: Picture | null;
   duration: number;
   /** Moments of the marks on this recording, ascending, in seconds of its clock. */
   moments: readonly number[];
+  /** Moments of drafts, drawn as outlines. */
+  proposed: readonly number[];
   inHand: number | null;
 }) {
   const canvas = useRef<HTMLCanvasElement>(null);
-  const latest = useRef({ picture, duration, moments, inHand });
-  latest.current = { picture, duration, moments, inHand };
+  const latest = useRef({ picture, duration, moments, proposed, inHand });
+  latest.current = { picture, duration, moments, proposed, inHand };
   const asked = useRef(0);
   useEffect(() => {
     const draw = () => {
@@ -60,7 +63,7 @@ export function Scale({
     };
   }, [picture]);
   useEffect(() => {
-    if (canvas.current) drawScale(canvas.current, { picture, duration, moments, inHand });
+    if (canvas.current) drawScale(canvas.current, { picture, duration, moments, proposed, inHand });
   });
   return (
     <div
@@ -93,7 +96,13 @@ function shownWindow(moment: number, duration: number): { from: number; seconds:
 
 function drawScale(
   canvas: HTMLCanvasElement,
-  given: { picture: Picture | null; duration: number; moments: readonly number[]; inHand: number | null },
+  given: {
+    picture: Picture | null;
+    duration: number;
+    moments: readonly number[];
+    proposed: readonly number[];
+    inHand: number | null;
+  },
 ): void {
   const context = canvas.getContext("2d");
   if (!context) return;
@@ -120,6 +129,7 @@ function drawScale(
   const shown = shownWindow(moment, given.duration);
   const at = (seconds: number) => ((seconds - shown.from) / shown.seconds) * height;
   drawTicks(drawing, shown, given.duration, at);
+  drawDrafts(drawing, shown, given.proposed, given.inHand, at);
   drawMarks(drawing, shown, given.moments, given.inHand, at);
   if (given.picture) drawNow(drawing, at(moment), moment);
 }
@@ -145,6 +155,23 @@ function drawTicks(
       context.fillStyle = soft;
       context.fillText(timecode(tick * fine, { tenths: false }), width - 18, y);
     }
+  }
+}
+
+/** Pencil, not ink: an outline that a mark's bar would fill. */
+function drawDrafts(
+  { context, width, soft }: Drawing,
+  { from, seconds }: { from: number; seconds: number },
+  proposed: readonly number[],
+  inHand: number | null,
+  at: (seconds: number) => number,
+): void {
+  context.strokeStyle = soft;
+  context.lineWidth = 1;
+  for (const moment of proposed) {
+    if (moment < from || moment > from + seconds) continue;
+    const height = moment === inHand ? 6 : 4;
+    context.strokeRect(width - 8.5, Math.round(at(moment) - height / 2) + 0.5, 8, height);
   }
 }
 

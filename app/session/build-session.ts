@@ -5,6 +5,7 @@ import type {
   BuildDocument,
   CaptionTrack,
   Cut,
+  DraftDecisionRow,
   Edit,
   Item,
   Machine,
@@ -35,7 +36,8 @@ type AnyRow =
   | Mark
   | Still
   | Edit
-  | AnswerRow;
+  | AnswerRow
+  | DraftDecisionRow;
 
 /** What the screen may say of saving. `saved` names the last thing that is on disk. */
 export interface SaveState {
@@ -74,6 +76,7 @@ const lists = {
   answer: "answers",
   release: "releases",
   erratum: "errata",
+  draftDecision: "decisions",
 } as const;
 
 const RETRY_AFTER = [300, 1000, 3000, 5000];

@@ -43,6 +43,10 @@ export function SettingsForm({ settings }: { settings: Settings }) {
           />
         </div>
       </section>
+      <CaptionCommand
+        value={chosen.captionCommand}
+        onKeep={(captionCommand) => void keep({ ...chosen, captionCommand })}
+      />
       <section className="block">
         <h2>Single keys</h2>
         <label style={{ padding: "6px 0", color: "inherit", fontSize: "1rem" }}>
@@ -76,6 +80,38 @@ export function SettingsForm({ settings }: { settings: Settings }) {
         </div>
       </section>
     </>
+  );
+}
+
+/** The restorer's own command that makes captions. It is kept when the field is left. */
+function CaptionCommand({ value, onKeep }: { value: string; onKeep: (command: string) => void }) {
+  const [text, setText] = useState(value);
+  const id = useId();
+  const unplaced = text.trim() !== "" && !text.includes("{sound}");
+  return (
+    <section className="block">
+      <h2>Captions from sound</h2>
+      <div style={{ maxWidth: 720 }}>
+        <label htmlFor={id}>A command on this computer that makes captions from a sound file</label>
+        <input
+          id={id}
+          value={text}
+          maxLength={2000}
+          spellCheck={false}
+          autoComplete="off"
+          placeholder="/home/me/bin/write-captions {sound} {captions}"
+          onChange={(event) => setText(event.target.value)}
+          onBlur={() => text !== value && onKeep(text.trim())}
+        />
+        {unplaced && <p className="finding">Write {"{sound}"} where the sound file goes.</p>}
+        <p className="soft small" style={{ marginTop: 8 }}>
+          {"{sound}"} stands for the sound file (WAV, 16 kHz; the film itself where there is no ffmpeg),{" "}
+          {"{captions}"} for the file to write, in WebVTT, SRT or timed text; without it what the command
+          prints is taken. Quotation marks hold words together; no shell is asked. It is run only when you
+          press “Make captions from its sound” at a recording. Empty: nothing is run.
+        </p>
+      </div>
+    </section>
   );
 }
 

@@ -5,6 +5,7 @@ import type {
   Build,
   CaptionTrack,
   Cut,
+  DraftDecisionRow,
   Edit,
   Erratum,
   Item,
@@ -46,6 +47,7 @@ export interface BuildDocument {
   answers: AnswerRow[];
   releases: Release[];
   errata: Erratum[];
+  decisions: DraftDecisionRow[];
   foreign: ForeignMark[];
 }
 
@@ -63,6 +65,7 @@ export const rowLists = [
   "answers",
   "releases",
   "errata",
+  "decisions",
 ] as const;
 export type RowList = (typeof rowLists)[number];
 

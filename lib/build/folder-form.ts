@@ -7,6 +7,7 @@ import {
   buildRow,
   captionTrackRow,
   cutRow,
+  draftDecisionRow,
   editRow,
   erratumRow,
   itemRow,
@@ -54,6 +55,8 @@ export const buildFolder = z.object({
   answers: z.array(answerRow).max(100_000),
   releases: z.array(releaseRow).max(1000).default([]),
   errata: z.array(erratumRow).max(10_000).default([]),
+  /** Left out by folders that were written before drafts were decided about. */
+  decisions: z.array(draftDecisionRow).max(200_000).default([]),
   foreign: z
     .array(
       z.object({

@@ -1,6 +1,6 @@
 import { z } from "zod";
 import type { Answer } from "#lib/finding/index.ts";
-import { stages } from "#lib/mark/index.ts";
+import { kindNames, stages } from "#lib/mark/index.ts";
 
 /**
  * The records of a build, beside its marks. All are flat rows with an id that is kept for good, a revision
@@ -260,3 +260,23 @@ export const answerRow = z.object({
   reason: text,
 });
 export type AnswerRow = z.infer<typeof answerRow> & Answer;
+
+/**
+ * What the restorer decided about a draft. Drafts are computed from captions and stored nowhere; a decision names one by
+ * recording, kind, span and value, so that it holds for whichever file the words come from.
+ */
+export const draftDecisionRow = z.object({
+  ...base,
+  buildId: id,
+  recordingId: id,
+  kind: z.enum(kindNames),
+  /** The span of its words, half-open, in seconds of the recording's clock. */
+  at: z.number().finite().min(0),
+  until: z.number().finite().min(0),
+  /** Its value in one fixed form, as lib/captions gives it; empty where words are all there is. */
+  value: z.string().max(2000),
+  verdict: z.enum(["accepted", "dropped"]),
+  /** The mark that an accepted draft became. It may have been struck out since. */
+  markId: id.nullable(),
+});
+export type DraftDecisionRow = z.infer<typeof draftDecisionRow>;

@@ -51,6 +51,7 @@ export function drawSketch(sketch: Sketch): BuildDocument {
     answers: [],
     releases: [],
     errata: [],
+    decisions: [],
     foreign: [],
   };
 }

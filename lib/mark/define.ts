@@ -24,6 +24,8 @@ export interface Fields {
   words?: string;
   /** The item that the field `item` names, once it is known. */
   itemId?: string;
+  /** The words of the captions that it was drafted from, to the letter. */
+  said?: string;
   /** Marks, in any build of the machine, that this one closes. */
   closes?: string[];
   [field: string]: unknown;
@@ -59,6 +61,7 @@ export function defineKind(
     v: z.literal(fieldsVersion),
     ...Object.fromEntries(kind.fields.map((field) => [field.name, storedField(field)])),
     itemId: z.string().max(100).optional(),
+    said: z.string().max(20_000).optional(),
     closes: z.array(z.string().max(100)).max(1000).optional(),
   });
   return { ...rest, stored: stored as unknown as z.ZodType<Fields>, complete: z.looseObject(needs) };

@@ -47,6 +47,7 @@ export {
 } from "./receive.ts";
 export { type Disk, type KnownFile, type Recognised, recognise } from "./recognise.ts";
 export { type ServedFile, serveFile } from "./serve.ts";
+export { soundOf } from "./sound.ts";
 export { type BakedPicture, bakePicture, mostPixels } from "./stills.ts";
 export { errorCode, MediaError, sayBytes, sayTrouble, type Trouble } from "./trouble.ts";
 export { type Away, type AwayKind, type SeenFile, whyAway } from "./whereabouts.ts";

@@ -71,7 +71,7 @@ export async function playableCopy(options: CopyOptions): Promise<void> {
 }
 
 /** Reads lines such as "out_time_us=1234000" from the progress that ffmpeg writes. */
-function progressReader({ duration, onProgress }: CopyOptions): (bytes: Buffer) => void {
+export function progressReader({ duration, onProgress }: CopyOptions): (bytes: Buffer) => void {
   let rest = "";
   let done = 0;
   return (bytes) => {

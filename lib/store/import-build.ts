@@ -24,6 +24,7 @@ const tableOf: Record<(typeof rowLists)[number], TableName> = {
   answers: "answer",
   releases: "release",
   errata: "erratum",
+  decisions: "draftDecision",
 };
 
 /**

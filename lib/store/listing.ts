@@ -90,6 +90,7 @@ export async function foldRecording(
       tx.mark.count({ where: { recordingId: from } }),
       tx.still.count({ where: { recordingId: from } }),
       tx.captionTrack.count({ where: { recordingId: from } }),
+      tx.draftDecision.count({ where: { recordingId: from } }),
     ]);
     if (hanging.some((count) => count > 0)) return [];
     for (const place of await tx.place.findMany({ where: { recordingId: from, role: "original" } })) {

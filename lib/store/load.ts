@@ -5,6 +5,7 @@ import type {
   BuildDocument,
   CaptionTrack,
   Cut,
+  DraftDecisionRow,
   Edit,
   Erratum,
   ForeignMark,
@@ -47,6 +48,7 @@ async function readDocument(tx: Client, buildId: string): Promise<BuildDocument 
     answers: await readRows<AnswerRow>(tx, "answer", { buildId }),
     releases: await readRows<Release>(tx, "release", { buildId }),
     errata: await readRows<Erratum>(tx, "erratum", { buildId }),
+    decisions: await readRows<DraftDecisionRow>(tx, "draftDecision", { buildId }),
     foreign: await foreignMarks(tx, machineId, buildId, marks),
   };
 }

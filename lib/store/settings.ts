@@ -7,12 +7,14 @@ export const settings = z.object({
   reactionTime: z.number().finite().min(0).max(30),
   /** Whether single keys act at all. */
   singleKeys: z.boolean(),
+  /** The restorer's own command that makes captions from sound; empty: nothing is run. */
+  captionCommand: z.string().max(2000),
   /** Keys chosen instead of the usual ones, by the name of what they do. */
   keys: z.record(z.string().max(40), z.string().max(20)),
 });
 export type Settings = z.infer<typeof settings>;
 
-export const usualSettings: Settings = { reactionTime: 0, singleKeys: true, keys: {} };
+export const usualSettings: Settings = { reactionTime: 0, singleKeys: true, captionCommand: "", keys: {} };
 
 /** The settings of this workshop. A value that no longer fits its form is left at the usual one. */
 export async function readSettings(client: PrismaClient): Promise<Settings> {

@@ -5,6 +5,7 @@ import {
   buildRow,
   captionTrackRow,
   cutRow,
+  draftDecisionRow,
   editRow,
   erratumRow,
   itemRow,
@@ -49,6 +50,7 @@ export const tables = {
   answer: { delegate: "answer", row: answerRow, json: [] },
   release: { delegate: "release", row: releaseRow, json: [] },
   erratum: { delegate: "erratum", row: erratumRow, json: [] },
+  draftDecision: { delegate: "draftDecision", row: draftDecisionRow, json: [] },
 } as const satisfies Record<string, Table>;
 export type TableName = keyof typeof tables;
 

@@ -53,6 +53,7 @@ export async function writeDocument({ client }: OpenWorkshop, document: BuildDoc
     ...document.answers.map(put("answer")),
     ...document.releases.map(put("release")),
     ...document.errata.map(put("erratum")),
+    ...document.decisions.map(put("draftDecision")),
   ];
   await apply(client, commandOf(puts, "write the sample", null));
 }

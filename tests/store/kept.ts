@@ -75,6 +75,21 @@ export async function workshopWithEverything(): Promise<KeptWorkshop> {
   document.answers = [
     { id: "answer-1", buildId: "build-1", key: "k", evidence: "e", reason: "so it was", gone: null, rev: 0 },
   ];
+  document.decisions = [
+    {
+      id: "decision-1",
+      buildId: "build-1",
+      recordingId: "recording-1",
+      kind: "part",
+      at: 12,
+      until: 14,
+      value: "remove cover",
+      verdict: "dropped",
+      markId: null,
+      gone: null,
+      rev: 0,
+    },
+  ];
   document.captions = [
     {
       id: "captions-1",

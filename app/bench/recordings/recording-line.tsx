@@ -1,11 +1,12 @@
 "use client";
 import Link from "next/link";
-import { useId } from "react";
-import type { Recording } from "#lib/build/index.ts";
+import { useId, useState } from "react";
+import { present, type Recording } from "#lib/build/index.ts";
 import { publishedLink } from "#lib/procedure/index.ts";
 import { sayMoment } from "#lib/time/index.ts";
+import { CaptionsOf } from "../../captions/captions-of.tsx";
 import { useTyped } from "../../log/typed.tsx";
-import { useSession } from "../../session/provider.tsx";
+import { useSession, useSessionView } from "../../session/provider.tsx";
 import { CopyThatPlays } from "../copy-that-plays.tsx";
 import { ClockOf } from "./clock.tsx";
 import { useIndex } from "./index-state.tsx";
@@ -43,8 +44,22 @@ export function RecordingLine({
         </span>
       )}
       {probe && <ClockOf recording={recording} others={others} />}
+      <CaptionsLine recording={recording} />
       <PublishedAt recording={recording} />
     </li>
+  );
+}
+
+/** Its captions, folded away: most recordings of a sitting need nothing done to theirs. */
+function CaptionsLine({ recording }: { recording: Recording }) {
+  const { document } = useSessionView();
+  const count = present(document.captions).filter((track) => track.recordingId === recording.id).length;
+  const [open, setOpen] = useState(false);
+  return (
+    <details style={{ flex: "1 1 100%" }} onToggle={(event) => setOpen(event.currentTarget.open)}>
+      <summary className="small">{count > 0 ? "Captions" : "No captions yet"}</summary>
+      {open && <CaptionsOf recording={recording} />}
+    </details>
   );
 }
 

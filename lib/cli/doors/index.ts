@@ -13,6 +13,7 @@ import {
 import { serveStill, takePicture } from "./stills.ts";
 
 /** Doors behind which much has to be loaded are opened when somebody comes, so that the first screen need not wait. */
+const captions = () => import("./captions.ts");
 const copies = () => import("./copies.ts");
 const folders = () => import("./folders.ts");
 const keep = () => import("./keep.ts");
@@ -64,6 +65,8 @@ async function media(
   if (kind === "recordings" && rest === "whereabouts") return tellWhereabouts(opened, res, id);
   if (kind === "recordings" && rest === "file" && post) return takeNamedFile(opened, req, res, id);
   if (kind === "recordings" && rest === "copy") return (await copies()).copyDoor(opened, req, res, id);
+  if (kind === "recordings" && rest === "captions")
+    return (await captions()).captionsDoor(opened, req, res, id);
   if (kind === "stills" && id !== "") return serveStill(opened, req, res, id);
   answer(res, 404, { found: `Nothing is kept at ${req.url?.slice(0, 200)}.`, expected: "", todo: "" });
 }
