@@ -160,7 +160,7 @@ function sharesObject(words: readonly Word[], index: number): boolean {
 }
 
 function simultaneous(verb: string): boolean {
-  return alongside.has(verb) && !["mark", "measure", "bag", "label", "lay", "place", "put"].includes(verb);
+  return alongside.has(verb) && !["mark", "measure", "bag", "label", "place", "put"].includes(verb);
 }
 
 function saysTogether(sentence: string): boolean {

@@ -37,7 +37,7 @@ const denied = /\b(?:no|not|never|don't|without|nor)\b[^.;]*$/i;
 /** A pattern for "with the long ring spanner": group 1 is the thing as written, group 2 its name. */
 export function usedThing(names: string): RegExp {
   return new RegExp(
-    `\\b(?:with|using|use|by means of|take)\\s+(?:the\\s+|an?\\s+)?((?:(?!(?:its|their|your|no|his|her)\\b)[\\p{L}\\d/-]+\\s+){0,3}?(${names}))\\b`,
+    `\\b(?:with|using|use|by means of|take)\\s+(?:the\\s+|an?\\s+)?(?:(?:touch|smear|drops?|dab|little|film)\\s+of\\s+(?:the\\s+)?)?((?:(?!(?:its|their|your|no|his|her)\\b)[\\p{L}\\d/-]+\\s+){0,3}?(${names}))\\b`,
     "giu",
   );
 }
