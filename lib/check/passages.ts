@@ -37,13 +37,20 @@ function ofStep(step: Step, { marks }: View): Passage[] {
   return [
     ...step.cautions.flatMap((one) => passage("avoid", one.mark, "avoid", one.avoid)),
     ...(head?.kind === "action" ? passage("instruction", step.mark, "words", step.title) : []),
-    ...step.details.flatMap(({ mark, text }) => {
-      const words = marks.get(mark);
-      return passage("detail", mark, words && wordsOf(words) === text ? "words" : "detail", text);
-    }),
+    ...step.details.flatMap(({ mark, text }, index) =>
+      passage("detail", mark, fieldOf(step, index, marks), text),
+    ),
     ...step.parts.flatMap((one) => passage("note", one.mark, "words", one.note)),
     ...[...step.tools, ...step.consumables, ...step.measurements].flatMap((one) =>
       passage("note", one.mark, "note", one.note),
     ),
   ];
+}
+
+/** Which field of its mark a paragraph is: of an action made one with another, the words come before the detail. */
+function fieldOf({ mark: head, details }: Step, index: number, marks: View["marks"]): "words" | "detail" {
+  const { mark, text } = details[index] as Step["details"][number];
+  const own = marks.get(mark);
+  const first = details.findIndex((other) => other.mark === mark) === index;
+  return mark !== head && first && own !== undefined && wordsOf(own) === text ? "words" : "detail";
 }

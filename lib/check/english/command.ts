@@ -102,14 +102,17 @@ export interface Further {
  */
 export function furtherCommands(sentence: string): Further[] {
   const { words, command } = readSentence(sentence);
-  if (!command || saysTogether(sentence) || simultaneous(command.verb)) return [];
+  if (!command || saysTogether(sentence)) return [];
+  const together = simultaneous(command.verb);
   const found: Further[] = [];
   words.forEach((word, index) => {
     const previous = words[index - 1];
     if (!previous || previous.from <= command.from) return;
     const joint = jointBefore(sentence, words, index);
     if (joint === null || !isOrder(words, index, joint.certain)) return;
-    if (words.slice(0, index).some((one) => joint.at > one.from && subordinates.has(one.low))) return;
+    // "Then" and a semicolon part whatever stands before them; "and" may still belong to an "until" or a "hold".
+    const within = words.slice(0, index).some((one) => joint.at > one.from && subordinates.has(one.low));
+    if (!joint.certain && (together || within)) return;
     found.push({ joint: joint.at, from: word.from, verb: word.low });
   });
   return found;

@@ -41,7 +41,8 @@ const listed = {
     get give have call ask send collect fetch bring order gather prepare clear arrange ventilate stand step
     tell say call refer follow treat dispose discard throw scrap save rinse retain avoid reverse transfer
     tip tilt invert upend flip stretch compress squeeze expand collapse hammer strike hit jar bump
-    screw cross skip hunt search trace spread plan bond reach`,
+    screw cross skip hunt search trace spread plan bond reach trip mike snip stone wring pare rough touch nudge unjam
+    overhaul service survey unpack climb wheel steer fold unfold crease knot untie unroll roll reel spool`,
 };
 
 const alsoThings = `back bag balance bead block bolt bore brace bridge brush buff bush cap catch centre center
@@ -57,7 +58,7 @@ const alsoThings = `back bag balance bead block bolt bore brace bridge brush buf
   solder sort sound spin split sponge spot spray spread square squeeze stain stake stamp stand start steady step
   stitch stop store strap stretch strike string strip support sweat sweep swing switch tag tap tape temper tension
   test thin thread tie time tin tip top torque trace trap trim true try tune turn twist use vacuum varnish view
-  wait warm wash watch wear weld wet wind wipe wire work wrap zero double slack cast blast dry close clean clear
+  trip stone touch wheel reel spool fold knot wait warm wash watch wear weld wet wind wipe wire work wrap zero double slack cast blast dry close clean clear
   secure empty complete lower correct phase blue scribe sleeve cool level plain straight`;
 
 const words = (text: string) => text.split(/\s+/).filter((word) => word !== "");

@@ -1,12 +1,14 @@
 import { type BuildDocument, present } from "#lib/build/index.ts";
 import { type Mark, wordsOf } from "#lib/mark/index.ts";
+import { compile, stepsOf } from "#lib/procedure/index.ts";
 import type { MendedRow } from "./index.ts";
 
-/** The title given to a step by hand, which prints in place of the words of its mark. */
+/** The title given to a step by hand, where it prints in place of the words of its mark: not where that is merged. */
 function titleEdit(document: BuildDocument, mark: string) {
-  return present(document.edits).find(
+  const title = present(document.edits).find(
     (edit) => edit.edit === "title" && edit.markId === mark && edit.value.trim() !== "",
   );
+  return title && stepsOf(compile(document)).some((step) => step.mark === mark) ? title : undefined;
 }
 
 /** A text of a mark as it prints. */

@@ -90,7 +90,10 @@ function keptInOrder(
   later: Mark[],
   { now }: MendGiven,
 ): MendedRow[] {
-  const steps = stepsOf(compile(document));
+  const procedure = compile(document);
+  const steps = stepsOf(procedure);
+  // A step that was put after itself keeps the place of its time, and so do those made of it.
+  const circling = procedure.orphans.some(({ mark, why }) => mark === head.id && why === "goes in a circle");
   const rows: MendedRow[] = [];
   let before = head.id;
   for (const mark of later) {
@@ -100,7 +103,7 @@ function keptInOrder(
         ...setEdit(document, mark.id, name, value, now).map((row): MendedRow => ({ table: "edit", row })),
       );
     if (steps[index]?.stage !== step.stage) put("stage", step.stage);
-    if (steps[index - 1]?.mark !== before) put("after", before);
+    if (steps[index - 1]?.mark !== before && !circling) put("after", before);
     before = mark.id;
   }
   return rows;

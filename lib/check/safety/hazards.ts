@@ -44,7 +44,7 @@ export const hazards: readonly Hazard[] = [
   {
     name: "a spring under load",
     met: /\b(?:compress(?:ed)? (?:the )?(?:\p{L}+ ){0,2}spring|spring compressor|wound mainspring|mainspring|let down the spring)\b/iu,
-    said: /\b(?:spring|fl(?:y|ies)|eyes?|load)\b/i,
+    said: /\b(?:(?:main)?springs?|fl(?:y|ies)|eyes?|load)\b/i,
     source: "OSHA 29 CFR 1910.147, stored energy",
   },
   {

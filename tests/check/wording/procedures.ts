@@ -254,10 +254,11 @@ function sketchOf({ tools, consumables, steps }: Pick<Written, "tools" | "consum
     ];
     return [at, "action", { words: first, detail: second, ...(stage ? { stage } : {}) }] as const;
   });
+  const before = lines.find(([, kind]) => kind === "action")?.[0] ?? 100;
   return {
     marks: [
-      ...tools.map((words, index) => [90 + index / 10, "tool", { words }] as const),
-      ...consumables.map((words, index) => [95 + index / 10, "consumable", { words }] as const),
+      ...tools.map((words, index) => [before - 10 + index / 10, "tool", { words }] as const),
+      ...consumables.map((words, index) => [before - 5 + index / 10, "consumable", { words }] as const),
       ...lines,
     ],
     stills: lines.filter(([, kind]) => kind === "action").map(([at]) => `action@${at}`),

@@ -51,11 +51,10 @@ function sow(rule: string) {
 }
 
 describe("one fault in a clean procedure is found", () => {
-  test.each(seeds.map(({ rule }) => rule))("%s", (rule) => {
+  test.each(seeds.map(({ rule, least = 0.95 }) => [rule, least] as const))("%s", (rule, least) => {
     const { sown, missed } = sow(rule);
-    if (process.env.SHOW_COUNTS)
-      console.log(`| ${rule} | ${sown} | ${sown - missed.length} |`, missed.slice(0, 6));
+    if (process.env.SHOW_COUNTS) console.log(`| ${rule} | ${sown} | ${sown - missed.length} |`);
     expect(sown).toBe(total);
-    expect(missed.length, missed.slice(0, 5).join("\n")).toBeLessThanOrEqual(sown * 0.05);
+    expect(missed.length, missed.slice(0, 5).join("\n")).toBeLessThanOrEqual(sown * (1 - least));
   });
 });

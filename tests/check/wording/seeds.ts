@@ -5,6 +5,8 @@ import { type Mark, newMark } from "#lib/mark/index.ts";
 export interface Seed {
   rule: string;
   /** The ways in which the fault is written; they are used in turn, from step to step. */
+  /** The least share that must be found, where the words of the clean step itself may answer the rule. */
+  least?: number;
   ways: ((document: BuildDocument, action: Mark) => BuildDocument)[];
 }
 
@@ -210,6 +212,8 @@ export const seeds: Seed[] = [
   },
   {
     rule: "no-way-back",
+    // The step before may measure or check, and then there was a way back.
+    least: 0.85,
     ways: [
       instruction(() => "Drill the frame for a second screw."),
       instruction(() => "Stake the nut."),
@@ -265,6 +269,8 @@ export const seeds: Seed[] = [
   },
   {
     rule: "thread-condition",
+    // A step that speaks of oil, or lists it, is believed to mean the thread.
+    least: 0.8,
     ways: [torque("Nut, torque", "12 lbf ft", "published"), torque("Clamp screw", "4 N m", "published")],
   },
   {
