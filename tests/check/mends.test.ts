@@ -25,13 +25,12 @@ function write(document: BuildDocument, rows: readonly MendedRow[]): BuildDocume
     list.some(({ id }) => id === row.id)
       ? list.map((one) => (one.id === row.id ? row : one))
       : [...list, row];
-  return rows.reduce(
-    (so_far, one) =>
-      one.table === "mark"
-        ? { ...so_far, marks: put(so_far.marks, one.row) }
-        : { ...so_far, edits: put(so_far.edits, one.row) },
-    document,
-  );
+  let { marks, edits } = document;
+  for (const one of rows) {
+    if (one.table === "mark") marks = put(marks, one.row);
+    else edits = put(edits, one.row);
+  }
+  return { ...document, marks, edits };
 }
 
 /** The laws of a quick mend, for every one that a document's findings offer. */
