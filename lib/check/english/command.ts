@@ -1,3 +1,4 @@
+import { remember } from "./remember.ts";
 import { alongside, alsoNouns, verbs } from "./verbs.ts";
 import { type Word, wordsIn } from "./words.ts";
 
@@ -38,19 +39,11 @@ export interface Read {
   command: Command | null;
 }
 
-const known = new Map<string, Read>();
-const MOST_KNOWN = 20_000;
-
 /** Reads a sentence. */
-export function readSentence(sentence: string): Read {
-  const before = known.get(sentence);
-  if (before) return before;
-  if (known.size >= MOST_KNOWN) known.clear();
+export const readSentence = remember((sentence: string): Read => {
   const words = wordsIn(sentence);
-  const result = { words, command: commandOf(sentence, words) };
-  known.set(sentence, result);
-  return result;
-}
+  return { words, command: commandOf(sentence, words) };
+});
 
 function commandOf(sentence: string, words: Word[]): Command | null {
   const first = words[0];

@@ -1,3 +1,5 @@
+import { remember } from "./remember.ts";
+
 const splitter = new Intl.Segmenter("en", { granularity: "sentence" });
 /** Stands for a full stop that ends no sentence, so that places in the text stay where they are. */
 const heldStop = "․";
@@ -11,7 +13,7 @@ export interface Sentence {
 }
 
 /** The sentences of a text, never parted at a decimal or after "No.", "approx." and their like; lines part them. */
-export function sentencesOf(text: string): Sentence[] {
+export const sentencesOf = remember((text: string): readonly Sentence[] => {
   const held = text.replace(shortened, (match) => match.replaceAll(".", heldStop));
   return [...splitter.segment(held)].flatMap(({ segment, index }) => {
     const lead = segment.length - segment.trimStart().length;
@@ -20,4 +22,4 @@ export function sentencesOf(text: string): Sentence[] {
       ? []
       : [{ text: text.slice(index + lead, index + lead + length), from: index + lead }];
   });
-}
+});

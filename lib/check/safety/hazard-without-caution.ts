@@ -14,7 +14,7 @@ export const hazardWithoutCaution: Rule = {
   source: "ANSI Z535.6, from public summaries: the message precedes the step",
   check: (view) => {
     if (passages(view).length === 0) return [];
-    const steps = stepsOf(view.procedure);
+    const steps = stepsOf(view.procedure).map((step) => ({ ...step, text: textOf(step) }));
     return hazards.flatMap((hazard) => {
       const met = steps.find((step) => meets(step, hazard));
       const warned = steps.find((step) => warns(step, hazard));
@@ -75,12 +75,16 @@ export const hazardWithoutCaution: Rule = {
 
 const ruledOut = /\b(?:no|not|never|don't|without|nor|disconnect\w*|unplug\w*|isolate\w*|pull)\b[^.;]*$/i;
 
-function meets(step: Step, { met }: Hazard): boolean {
-  const text = [
+/** What a step does and with what, in one text. */
+function textOf(step: Step): string {
+  return [
     step.title,
-    ...step.details.map((one) => one.text),
+    ...step.details.map(({ text }) => text),
     ...step.consumables.map(({ name }) => name),
   ].join(". ");
+}
+
+function meets({ text }: { text: string }, { met }: Hazard): boolean {
   const match = met.exec(text);
   return match !== null && !ruledOut.test(text.slice(0, match.index));
 }
