@@ -1,6 +1,7 @@
 "use client";
 import { useState } from "react";
-import type { Finding } from "#lib/finding/index.ts";
+import { mend } from "#lib/check/index.ts";
+import type { Finding, Mend } from "#lib/finding/index.ts";
 import { useSession } from "../session/provider.tsx";
 
 const words = { wrong: "Wrong.", doubtful: "Doubtful.", advice: "Advice." } as const;
@@ -62,7 +63,7 @@ export function FindingNote({ finding, place }: { finding: Finding; place?: Reac
         </form>
       ) : (
         <p className="small">
-          <span className="soft">{finding.source}.</span>{" "}
+          <span className="soft">{finding.source}.</span> <QuickMends finding={finding} />
           <button type="button" className="plain" onClick={() => setAnswering(true)}>
             Answer
           </button>
@@ -70,4 +71,24 @@ export function FindingNote({ finding, place }: { finding: Finding; place?: Reac
       )}
     </div>
   );
+}
+
+/** The quick mends of a finding, a button each. Each is one change, and undo takes it back. */
+function QuickMends({ finding }: { finding: Finding }) {
+  const session = useSession();
+  const apply = (one: Mend) =>
+    session.change(
+      `Mended: ${one.says.charAt(0).toLowerCase()}${one.says.slice(1)}`,
+      mend(session.document, finding, one, {
+        now: new Date().toISOString(),
+        newId: () => crypto.randomUUID(),
+      }),
+    );
+  return finding.mends?.map((one) => (
+    <span key={one.name}>
+      <button type="button" className="plain" onClick={() => apply(one)}>
+        {one.says}
+      </button>{" "}
+    </span>
+  ));
 }

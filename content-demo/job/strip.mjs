@@ -85,6 +85,7 @@ export const strip = [
   }),
   part(beats.nutsOff + 5.2, "coverNut", "removed", 4, { size: "1/4 in BSF", container: "tin 1" }),
 
+  tool(beats.coverOff - 0.4, "Soft mallet", "small"),
   action(beats.coverOff, "coverOff", "Draw the cover straight off its four studs.", {
     detail:
       "If the cover sticks, tap its rim with a soft mallet on alternate sides. Drive nothing into the joint: the faces seal on the paper.",
@@ -155,6 +156,7 @@ export const strip = [
     words: "Lies on the bench, right of the pump.",
   }),
 
+  tool(beats.keyOff - 0.4, "Brass drift", "1/8 in"),
   action(beats.keyOff, "keyOff", "Lift the key out of its slot in the shaft.", {
     detail: "Tap the end of the key with a brass drift, and it rolls up out of its slot.",
   }),

@@ -13,10 +13,14 @@ import { openDeferred } from "./open-deferred.ts";
 import { orphanedEdit } from "./orphaned-edit.ts";
 import { reportOpen } from "./report-open.ts";
 import type { Rule } from "./rule.ts";
+import { safetyRules } from "./safety/index.ts";
 import { stepWithoutStill } from "./step-without-still.ts";
 import { stillWithoutWords } from "./still-without-words.ts";
+import { structureRules } from "./structure/index.ts";
 import { unsortedMark } from "./unsorted-mark.ts";
 import { valueWithoutSource } from "./value-without-source.ts";
+import { jointRules } from "./values/index.ts";
+import { wordingRules } from "./wording/index.ts";
 
 /** Every rule, in the order in which they speak. */
 export const rules: readonly Rule[] = [
@@ -28,10 +32,12 @@ export const rules: readonly Rule[] = [
   // people and things
   cautionWithoutWayOut,
   cautionUnrated,
+  ...safetyRules,
   // numbers
   noUnit,
   valueWithoutSource,
   ...measurementRules,
+  ...jointRules,
   // what a stranger needs
   actionWithoutWords,
   stepWithoutStill,
@@ -39,6 +45,9 @@ export const rules: readonly Rule[] = [
   // the film
   filmList,
   notInFilm,
+  ...structureRules,
+  // the words
+  ...wordingRules,
 ];
 
 /** What the rules say of a procedure, worst first, with the restorer's answers where they hold. */
@@ -49,5 +58,6 @@ export function check(procedure: Procedure, document: BuildDocument): CheckedPro
 }
 
 export { checkEntry, type Entry, type EntryFinding, entryRules } from "./measurement/index.ts";
+export { type MendedRow, type MendGiven, mend } from "./mends/index.ts";
 export type { Example, Rule, Sketch, View } from "./rule.ts";
 export { drawSketch } from "./sketch.ts";

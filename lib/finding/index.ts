@@ -16,6 +16,15 @@ export interface Place {
   field?: string;
 }
 
+/** A quick mend that a finding offers: a change known by name, which `mend` in lib/check makes of a document. */
+export interface Mend {
+  name: string;
+  /** What it does, as the words of a button: "Move the condition first". */
+  says: string;
+  /** What it needs beside the finding: the name of a tool. */
+  with?: string;
+}
+
 export interface Finding {
   /** Rule, subject ids and field: the same finding has the same key however it is worded. */
   key: string;
@@ -31,6 +40,8 @@ export interface Finding {
   source: string;
   /** What may have been meant, where a likely slip explains it: "0.015 in?". */
   meant?: string;
+  /** Quick mends, the likeliest first; none where only the restorer can say what was meant. */
+  mends?: readonly Mend[];
   /** The restorer's reason for letting it stand, while the evidence is what it spoke of. */
   answer?: string;
 }

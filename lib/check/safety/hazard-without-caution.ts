@@ -1,0 +1,94 @@
+import { finding } from "#lib/finding/index.ts";
+import { type Step, stepsOf } from "#lib/procedure/index.ts";
+import { passages } from "../passages.ts";
+import type { Rule } from "../rule.ts";
+import { fires, silent } from "../wording/say.ts";
+import { type Hazard, hazards } from "./hazards.ts";
+
+/** A known hazard, met before anybody warns of it. */
+export const hazardWithoutCaution: Rule = {
+  id: "hazard-without-caution",
+  title: "A known hazard with no caution before it",
+  explanation:
+    "The message stands before the act, or it comes too late. Once given, it holds for the later steps with the same hazard. A step that only rules the thing out (“no compressed air”) needs none.",
+  source: "ANSI Z535.6, from public summaries: the message precedes the step",
+  check: (view) => {
+    if (passages(view).length === 0) return [];
+    const steps = stepsOf(view.procedure).map((step) => ({ ...step, text: textOf(step) }));
+    return hazards.flatMap((hazard) => {
+      const met = steps.find((step) => meets(step, hazard));
+      const warned = steps.find((step) => warns(step, hazard));
+      if (!met || (warned && warned.number <= met.number)) return [];
+      return finding({
+        rule: "hazard-without-caution",
+        severity: "doubtful",
+        place: { mark: met.mark, field: `caution ${hazard.name}` },
+        evidence: `${hazard.name}\n${met.title}\n${warned?.number ?? ""}`,
+        found: `Step ${met.number}, “${met.title}”, meets ${hazard.name}; ${warned ? `the caution comes only with step ${warned.number}` : "no caution speaks of it"}.`,
+        expected: "The caution with this step or one before it.",
+        todo: warned
+          ? "Move the caution to this step, or answer why it can wait."
+          : "Mark a caution: what is dangerous, what can happen, how to avoid it, with its source. Where the law or a licensed trade decides, say so.",
+        source: hazard.source,
+      });
+    });
+  },
+  examples: [
+    ...fires(
+      "Wash the float bowl with petrol.",
+      "Blow the jets through with compressed air.",
+      "Plug the set into the mains.",
+      "Lower the casting into hydrochloric acid.",
+      "Compress the valve spring with the tool.",
+    ),
+    {
+      says: "the caution comes a step too late",
+      sketch: {
+        marks: [
+          [1, "action", { words: "Wash the bowl with petrol." }],
+          [50, "caution", { words: "Petrol vapour catches fire.", avoid: "Work outdoors." }],
+          [52, "action", { words: "Rinse the bowl with petrol." }],
+        ],
+      },
+      finds: 1,
+    },
+    {
+      says: "warned before",
+      sketch: {
+        marks: [
+          [1, "caution", { words: "Petrol vapour catches fire.", avoid: "Work outdoors." }],
+          [2, "action", { words: "Wash the bowl with petrol." }],
+          [50, "action", { words: "Rinse the bowl with petrol." }],
+        ],
+      },
+      finds: 0,
+    },
+    ...silent(
+      "Wipe the jets. Use no compressed air.",
+      "Wash the chain in paraffin, never in petrol.",
+      "Unhook the carriage spring.",
+      "Disconnect the set from the mains.",
+      "Lift the tank off.",
+    ),
+  ],
+};
+
+const ruledOut = /\b(?:no|not|never|don't|without|nor|disconnect\w*|unplug\w*|isolate\w*|pull)\b[^.;]*$/i;
+
+/** What a step does and with what, in one text. */
+function textOf(step: Step): string {
+  return [
+    step.title,
+    ...step.details.map(({ text }) => text),
+    ...step.consumables.map(({ name }) => name),
+  ].join(". ");
+}
+
+function meets({ text }: { text: string }, { met }: Hazard): boolean {
+  const match = met.exec(text);
+  return match !== null && !ruledOut.test(text.slice(0, match.index));
+}
+
+function warns(step: Step, { said }: Hazard): boolean {
+  return step.cautions.some((one) => said.test(`${one.hazard} ${one.consequence} ${one.avoid}`));
+}
