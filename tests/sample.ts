@@ -24,6 +24,8 @@ export function sampleDocument(given: Partial<BuildDocument> = {}): BuildDocumen
     stills: [],
     edits: [],
     answers: [],
+    gotchas: [],
+    sightings: [],
     foreign: [],
     ...given,
   };

@@ -5,9 +5,11 @@ import type {
   BuildDocument,
   CaptionTrack,
   Edit,
+  Gotcha,
   Item,
   Machine,
   Recording,
+  Sighting,
   Sitting,
   Still,
 } from "#lib/build/index.ts";
@@ -33,7 +35,9 @@ type AnyRow =
   | Mark
   | Still
   | Edit
-  | AnswerRow;
+  | AnswerRow
+  | Gotcha
+  | Sighting;
 
 /** What the screen may say of saving. `saved` names the last thing that is on disk. */
 export interface SaveState {
@@ -69,6 +73,8 @@ const lists = {
   still: "stills",
   edit: "edits",
   answer: "answers",
+  gotcha: "gotchas",
+  sighting: "sightings",
 } as const;
 
 const RETRY_AFTER = [300, 1000, 3000, 5000];

@@ -1,4 +1,5 @@
 import type { Clocks, Mark } from "#lib/mark/index.ts";
+import type { Gotcha, Sighting } from "./gotcha-rows.ts";
 import type {
   AnswerRow,
   Assembly,
@@ -40,6 +41,10 @@ export interface BuildDocument {
   stills: Still[];
   edits: Edit[];
   answers: AnswerRow[];
+  /** Gotchas that the sightings of this build name. They belong to the workshop's book. */
+  gotchas: Gotcha[];
+  /** What was met, or looked for and absent, in this build. */
+  sightings: Sighting[];
   foreign: ForeignMark[];
 }
 
@@ -54,6 +59,8 @@ export const rowLists = [
   "stills",
   "edits",
   "answers",
+  "gotchas",
+  "sightings",
 ] as const;
 export type RowList = (typeof rowLists)[number];
 

@@ -1,6 +1,7 @@
 import { z } from "zod";
 import { markRow } from "#lib/mark/index.ts";
 import type { BuildDocument } from "./document.ts";
+import { gotchaRow, sightingRow } from "./gotcha-rows.ts";
 import {
   answerRow,
   assemblyRow,
@@ -44,6 +45,9 @@ export const buildFolder = z.object({
   stills: z.array(stillRow).max(100_000),
   edits: z.array(editRow).max(100_000),
   answers: z.array(answerRow).max(100_000),
+  // A folder from before the gotcha book has none.
+  gotchas: z.array(gotchaRow).max(10_000).default([]),
+  sightings: z.array(sightingRow).max(100_000).default([]),
   foreign: z
     .array(
       z.object({

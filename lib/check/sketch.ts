@@ -47,6 +47,8 @@ export function drawSketch(sketch: Sketch): BuildDocument {
       newEdit({ id: `${edit.edit}-${mark}`, buildId: BUILD, markId: mark, ...edit }),
     ),
     answers: [],
+    gotchas: [],
+    sightings: [],
     foreign: [],
   };
 }

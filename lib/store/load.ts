@@ -6,9 +6,11 @@ import type {
   CaptionTrack,
   Edit,
   ForeignMark,
+  Gotcha,
   Item,
   Machine,
   Recording,
+  Sighting,
   Sitting,
   Still,
 } from "#lib/build/index.ts";
@@ -29,6 +31,7 @@ async function readDocument(tx: Client, buildId: string): Promise<BuildDocument 
   const { machineId } = build;
   const machine = (await readRow(tx, "machine", machineId)) as unknown as Machine;
   const marks = await readRows<Mark>(tx, "mark", { buildId });
+  const sightings = await readRows<Sighting>(tx, "sighting", { buildId });
   return {
     machine,
     assemblies: await readRows<Assembly>(tx, "assembly", { machineId }),
@@ -41,6 +44,8 @@ async function readDocument(tx: Client, buildId: string): Promise<BuildDocument 
     stills: await readRows<Still>(tx, "still", { buildId }),
     edits: await readRows<Edit>(tx, "edit", { buildId }),
     answers: await readRows<AnswerRow>(tx, "answer", { buildId }),
+    gotchas: await readRows<Gotcha>(tx, "gotcha", { sightings: { some: { buildId } } }),
+    sightings,
     foreign: await foreignMarks(tx, machineId, buildId, marks),
   };
 }

@@ -5,9 +5,11 @@ import {
   buildRow,
   captionTrackRow,
   editRow,
+  gotchaRow,
   itemRow,
   machineRow,
   recordingRow,
+  sightingRow,
   sittingRow,
   stillRow,
 } from "#lib/build/index.ts";
@@ -43,6 +45,8 @@ export const tables = {
   still: { delegate: "still", row: stillRow, json: [] },
   edit: { delegate: "edit", row: editRow, json: [] },
   answer: { delegate: "answer", row: answerRow, json: [] },
+  gotcha: { delegate: "gotcha", row: gotchaRow, json: ["appliesTo", "notTo", "supersedes", "notSame"] },
+  sighting: { delegate: "sighting", row: sightingRow, json: [] },
 } as const satisfies Record<string, Table>;
 export type TableName = keyof typeof tables;
 

@@ -50,6 +50,8 @@ export async function writeDocument({ client }: OpenWorkshop, document: BuildDoc
     ...document.stills.map(put("still")),
     ...document.edits.map(put("edit")),
     ...document.answers.map(put("answer")),
+    ...document.gotchas.map(put("gotcha")),
+    ...document.sightings.map(put("sighting")),
   ];
   await apply(client, commandOf(puts, "write the sample", null));
 }

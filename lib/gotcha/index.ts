@@ -1,0 +1,15 @@
+/** Gotchas: where they apply, how they stand, the brief before an assembly is opened, entries that say the same. */
+export {
+  applies,
+  type Match,
+  matchScope,
+  type OpenedPart,
+  type Opening,
+  sayRange,
+  type Tie,
+} from "./applies.ts";
+export { type Book, type Entry, entriesOf, scopesOf } from "./book.ts";
+export { applying, type BriefLine, brief, briefLength, hintsFor } from "./brief.ts";
+export { liesInSerials, liesInYears } from "./ranges.ts";
+export { type Standing, sayStanding, standingOf, type Trust } from "./standing.ts";
+export { foldWords, meanings, names, phraseAt, sameMeaning, sameText, singular } from "./words.ts";
