@@ -11,5 +11,6 @@ export {
 export { type Book, type Entry, entriesOf, scopesOf } from "./book.ts";
 export { applying, type BriefLine, brief, briefLength, hintsFor } from "./brief.ts";
 export { liesInSerials, liesInYears } from "./ranges.ts";
+export { slips } from "./spelling.ts";
 export { type Standing, sayStanding, standingOf, type Trust } from "./standing.ts";
 export { foldWords, meanings, names, phraseAt, sameMeaning, sameText, singular } from "./words.ts";

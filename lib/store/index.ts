@@ -16,7 +16,7 @@ export { type ImportChoice, type Imported, importBuild, withNewIds } from "./imp
 export { type LastBackup, readLastBackup } from "./last-backup.ts";
 export { foldRecording, type Listed, listRecordings } from "./listing.ts";
 export { listMachines, loadBuild, type MachineLine } from "./load.ts";
-export { type OpenWorkshop, openWorkshop, theWorkshop } from "./open.ts";
+export { type OpenWorkshop, openWorkshop, projectionsIn, theWorkshop } from "./open.ts";
 export {
   addPlace,
   type KnownPlace,
@@ -41,7 +41,7 @@ export {
   type Waiting,
   waiting,
 } from "./recordings.ts";
-export { type Found, findMarks, rebuildSearch } from "./search.ts";
+export { type Ask, type Finding, type Found, find, rebuildSearch, type Source } from "./search/index.ts";
 export { readSettings, type Settings, settings, usualSettings, writeSettings } from "./settings.ts";
 export { MigrationError } from "./sqlite/migrate.ts";
 export { type Row, type TableName, tableNames } from "./tables.ts";
