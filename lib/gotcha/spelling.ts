@@ -3,7 +3,7 @@
  * neighbours changed over (Damerau 1964, in its restricted form). Returns the number of slips, or null.
  */
 export function slips(word: string, other: string, most: number): number | null {
-  if (Math.abs(word.length - other.length) > most) return null;
+  if (Math.abs(word.length - other.length) > most || lettersApart(word, other) > 2 * most) return null;
   let before: number[] = [];
   let row = Array.from({ length: other.length + 1 }, (_, index) => index);
   for (let i = 1; i <= word.length; i++) {
@@ -22,4 +22,18 @@ export function slips(word: string, other: string, most: number): number | null 
   }
   const found = row[other.length] ?? Number.POSITIVE_INFINITY;
   return found <= most ? found : null;
+}
+
+/** How many letters occur in one of two words alone, at least: a slip makes two of them at most. */
+function lettersApart(word: string, other: string): number {
+  let apart = lettersOf(word) ^ lettersOf(other);
+  let count = 0;
+  for (; apart !== 0; apart &= apart - 1) count++;
+  return count;
+}
+
+function lettersOf(word: string): number {
+  let letters = 0;
+  for (let at = 0; at < word.length; at++) letters |= 1 << (word.charCodeAt(at) & 31);
+  return letters;
 }

@@ -21,7 +21,9 @@ const stopWords = new Set(
 export interface Place {
   /** The folded words as they were typed. */
   words: string[];
-  /** FTS5 expressions. */
+  /** The folded words of every way; a word may be no more than the beginning of one. */
+  forms: string[][];
+  /** FTS5 expressions of them. */
   ways: string[];
 }
 
@@ -42,7 +44,9 @@ export function placesOf(text: string): Place[] {
     else places.push(wordPlace(words[at] as string));
     at += places.at(-1)?.words.length ?? 1;
   }
-  return places;
+  // A last word that has only just been begun says little beside the others, and begins a great many.
+  const begun = places.length > 1 && /^[a-z]{1,2}$/.test(places.at(-1)?.words.join(" ") ?? "");
+  return begun ? places.slice(0, -1) : places;
 }
 
 function chunkOf(text: string, solid: string): string[] {
@@ -56,29 +60,34 @@ function belongTogether(one: string, next: string): boolean {
 }
 
 function numberPlace(words: string[], solid: string): Place {
-  return { words, ways: [`${quote(words.join(" "))} *`, `${quote(solid)} *`] };
+  return { words, forms: [words, [solid]], ways: [`${quote(words.join(" "))} *`, `${quote(solid)} *`] };
 }
 
 function phrasePlace(words: string[], line: number): Place {
-  const others = (sameMeaning[line] ?? []).map((one) => quote(one.join(" ")));
-  return { words, ways: [...new Set([`${quote(words.join(" "))} *`, ...others])] };
+  const forms = [words, ...(sameMeaning[line] ?? [])];
+  return {
+    words,
+    forms,
+    ways: forms.map((form, index) => `${quote(form.join(" "))}${index === 0 ? " *" : ""}`),
+  };
 }
 
 function wordPlace(word: string): Place {
   const [, first, second] = /^(\d+)([a-z]+)$/.exec(word) ?? /^([a-z]+)(\d+)$/.exec(word) ?? [];
-  const apart = first !== undefined ? [quote(`${first} ${second}`)] : [];
+  const apart = first !== undefined && second !== undefined ? [[first, second]] : [];
   // One letter, and short numbers, begin too many words.
   const begins = word.length > 2 || !/^\d+$/.test(word);
-  return { words: [word], ways: [begins ? `${quote(word)} *` : quote(word), ...apart] };
+  const ways = [begins ? `${quote(word)} *` : quote(word), ...apart.map((form) => quote(form.join(" ")))];
+  return { words: [word], forms: [[word], ...apart], ways };
 }
 
 export function quote(words: string): string {
   return `"${words.replaceAll('"', '""')}"`;
 }
 
-/** The FTS5 expression for places, all of which must be there ("AND") or any ("OR"), narrowed down. */
-export function expressionOf(places: readonly Place[], ask: Ask, joined: "AND" | "OR" = "AND"): string {
-  const words = places.map((place) => `(${place.ways.join(" OR ")})`).join(` ${joined} `);
+/** The FTS5 expression for places, all of which must be there, narrowed down. */
+export function expressionOf(places: readonly Place[], ask: Ask): string {
+  const words = places.map((place) => `(${place.ways.join(" OR ")})`).join(" AND ");
   const facets = [
     anyOf((ask.kinds ?? []).map((kind) => facetsOf({ kind }))),
     anyOf([

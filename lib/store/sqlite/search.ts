@@ -91,7 +91,8 @@ export function indexedEntries(database: Reading): (SearchEntry & { number: numb
 
 /** Numbers of entries whose words cannot be found, and of words that belong to no entry. */
 export function unmatchedNumbers(database: Reading): number[] {
-  if (!database.prepare("SELECT 1 FROM sqlite_master WHERE name = 'search_words'").get()) return [];
+  const tables = "SELECT count(*) FROM sqlite_master WHERE name IN ('search_entry', 'search_words')";
+  if (database.prepare(tables).pluck().get() !== 2) return [];
   return database
     .prepare(
       `SELECT number FROM search_entry WHERE number NOT IN (SELECT rowid FROM search_words)
