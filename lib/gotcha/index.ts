@@ -1,4 +1,6 @@
 /** Gotchas: where they apply, how they stand, the brief before an assembly is opened, entries that say the same. */
+
+export { type Alike, alikeFrom, alikes } from "./alike.ts";
 export {
   applies,
   type Match,
@@ -10,6 +12,25 @@ export {
 } from "./applies.ts";
 export { type Book, type Entry, entriesOf, scopesOf } from "./book.ts";
 export { applying, type BriefLine, brief, briefLength, hintsFor } from "./brief.ts";
+export {
+  answerOf,
+  assemblyOf,
+  bookHistory,
+  firstRemoval,
+  gotchaOfMark,
+  machineWords,
+  openingOf,
+} from "./deeds.ts";
+export {
+  BookError,
+  type BookFile,
+  fromCsv,
+  fromJson,
+  type Newcomers,
+  newcomers,
+  toCsv,
+  toJson,
+} from "./exchange/index.ts";
 export { liesInSerials, liesInYears } from "./ranges.ts";
 export { slips } from "./spelling.ts";
 export { type Standing, sayStanding, standingOf, type Trust } from "./standing.ts";
