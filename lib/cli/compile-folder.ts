@@ -4,9 +4,18 @@ import { present } from "#lib/build/index.ts";
 import { check } from "#lib/check/index.ts";
 import { type Finding, finding, open, worstFirst } from "#lib/finding/index.ts";
 import { pathIn, type ReadFolder, readFolder, readInside } from "#lib/folder/index.ts";
+import { brief, openingOf } from "#lib/gotcha/index.ts";
 import { bakePicture, findFfmpeg, probe, stillWithFfmpeg } from "#lib/media/index.ts";
 import { type CheckedProcedure, compile } from "#lib/procedure/index.ts";
-import { type Output, type Paper, toHtml, toMarkdown, toPartsCsv, toPdf } from "#lib/publish/index.ts";
+import {
+  briefNotes,
+  type Output,
+  type Paper,
+  toHtml,
+  toMarkdown,
+  toPartsCsv,
+  toPdf,
+} from "#lib/publish/index.ts";
 
 /** What compiling a folder came to. */
 export interface Compiled {
@@ -29,7 +38,13 @@ export async function compileFolder(
   const read = await readFolder(folder);
   const taken = await takeMissingStills(read);
   const checked = checkFolder(read);
-  const publishing = { ...options, stills: (sha256: string) => stillBytes(read, taken, sha256) };
+  // What the folder itself carries of the gotcha book.
+  const notes = briefNotes(brief(read.document, openingOf(read.document), options.printedOn));
+  const publishing = {
+    ...options,
+    brief: notes,
+    stills: (sha256: string) => stillBytes(read, taken, sha256),
+  };
   const outputs: Output[] = [
     await toPdf(checked, publishing),
     await toHtml(checked, publishing),

@@ -1,4 +1,5 @@
 /** Outputs: one folder each. A checked procedure in; files, and what the format cannot carry, out. */
+export { type BriefNote, briefNotes } from "./brief.ts";
 export { canonicalJson } from "./canonical-json.ts";
 export { contentHash } from "./content-hash.ts";
 export { type BodyOptions, procedureBody, toHtml } from "./html/index.ts";

@@ -1,4 +1,5 @@
 import type { CheckedProcedure } from "#lib/procedure/tree.ts";
+import type { BriefNote } from "./brief.ts";
 
 /** A file of an output. `name` is relative, with `/`. */
 export interface OutputFile {
@@ -20,6 +21,8 @@ export interface PublishOptions {
   printedOn: string;
   /** The revision that is being published; without one the output says "Unreleased". */
   release?: { revision: string; date: string };
+  /** What bit before, printed in front of the steps; not part of the content hash. */
+  brief?: readonly BriefNote[];
   /** Size of paper, for outputs that have pages; A4 until said otherwise. */
   paper?: Paper;
 }

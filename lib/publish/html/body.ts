@@ -1,6 +1,7 @@
 import type { Element } from "hast";
 import { h } from "hastscript";
 import type { CheckedProcedure, Figure, Procedure, StageOfSteps } from "#lib/procedure/tree.ts";
+import type { BriefNote } from "../brief.ts";
 import { cleanTree, type Replaced, textCleaner } from "../clean.ts";
 import type { SheetState } from "../state.ts";
 import { stageName } from "../words.ts";
@@ -15,6 +16,8 @@ export interface BodyOptions {
   still: (figure: Figure) => string | null;
   /** On a screen of the program the film is at hand, and nothing is to be written on paper. */
   forScreen?: boolean;
+  /** What bit before, in front of the steps. */
+  brief?: readonly BriefNote[];
   /** Receives what was replaced in the texts. */
   replaced?: Replaced;
 }
@@ -29,7 +32,7 @@ export function procedureBody(checked: CheckedProcedure, options: BodyOptions): 
   const procedure = cleanTree(checked.procedure, clean);
   const state = cleanTree(options.state, clean);
   return h("article.procedure", { lang: languageOf(procedure), "data-build": procedure.buildId }, [
-    ...frontNodes(procedure, state),
+    ...frontNodes(procedure, state, cleanTree(options.brief ?? [], clean)),
     ...procedure.stages.map((stage) => stageNode(stage, options)),
     ...measurementList(procedure),
     h("footer.sheet-state", [h("p", state.line)]),

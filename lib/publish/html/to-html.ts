@@ -22,6 +22,7 @@ export async function toHtml(checked: CheckedProcedure, options: PublishOptions)
   const stills = await fetchStills(checked.procedure, options);
   const body = procedureBody(checked, {
     state: sheetState(checked, options, contentHash(checked)),
+    brief: options.brief,
     replaced,
     still: ({ sha256 }) => dataAddress(stills.found.get(sha256)?.bytes),
   });

@@ -2,6 +2,7 @@ import type { RootContent } from "mdast";
 import { remark } from "remark";
 import remarkGfm from "remark-gfm";
 import type { CheckedProcedure, Procedure } from "#lib/procedure/tree.ts";
+import { type BriefNote, briefHeading } from "../brief.ts";
 import { cleanTree, type Replaced, replacedSentence, textCleaner } from "../clean.ts";
 import { contentHash } from "../content-hash.ts";
 import { limits } from "../limits.ts";
@@ -29,8 +30,13 @@ export async function toMarkdown(checked: CheckedProcedure, options: PublishOpti
   const replaced: Replaced = new Map();
   const procedure = cleanTree(checked.procedure, textCleaner(replaced));
   const stills = await fetchStills(procedure, options);
+  const brief = cleanTree(options.brief ?? [], textCleaner(replaced));
   const tree = root([
-    ...front(procedure, cleanTree(sheetState(checked, options, contentHash(checked)), textCleaner(replaced))),
+    ...front(
+      procedure,
+      cleanTree(sheetState(checked, options, contentHash(checked)), textCleaner(replaced)),
+      brief,
+    ),
     ...procedure.stages.flatMap(({ stage, steps }) => [
       heading(2, stageName(stage)),
       ...steps.flatMap((step) => stepNodes(step, (sha256) => stills.found.has(sha256))),
@@ -49,7 +55,7 @@ export async function toMarkdown(checked: CheckedProcedure, options: PublishOpti
   };
 }
 
-function front(procedure: Procedure, state: SheetState): RootContent[] {
+function front(procedure: Procedure, state: SheetState, brief: readonly BriefNote[]): RootContent[] {
   const open = openItems(procedure);
   const cautions = groupedCautions(procedure);
   return [
@@ -67,6 +73,7 @@ function front(procedure: Procedure, state: SheetState): RootContent[] {
       : []),
     heading(2, limits.heading),
     ...limits.paragraphs.map((text) => paragraph(text)),
+    ...(brief.length > 0 ? [heading(2, briefHeading), ...brief.flatMap(briefNodes)] : []),
     ...(cautions.length > 0
       ? [heading(2, "Before you start"), ...cautions.map((one) => cautionNode(one, stepNumbers(one.steps)))]
       : []),
@@ -74,6 +81,15 @@ function front(procedure: Procedure, state: SheetState): RootContent[] {
     ...supplies("Consumables", procedure.consumables),
     ...parts(procedure),
     ...(allSteps(procedure).length === 0 ? [paragraph("There are no steps yet.")] : []),
+  ];
+}
+
+/** A gotcha stands as one list, its symptom first. */
+function briefNodes(note: BriefNote): RootContent[] {
+  const [symptom, ...rest] = note;
+  return [
+    ...(symptom ? [paragraph(strong(symptom[1]))] : []),
+    ...list(rest.map(([label, text]) => [strong(label), ` ${oneLine(text)}`])),
   ];
 }
 

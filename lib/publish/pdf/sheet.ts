@@ -10,6 +10,7 @@ import type {
   Step,
   SupplyUse,
 } from "#lib/procedure/tree.ts";
+import type { BriefNote } from "../brief.ts";
 import { paragraphs } from "../clean.ts";
 import { limits } from "../limits.ts";
 import type { Paper } from "../output.ts";
@@ -45,7 +46,7 @@ import { qrCode } from "./qr.ts";
 export function printSheet(
   procedure: Procedure,
   state: SheetState,
-  { paper, stills }: { paper: Paper; stills: Stills["found"] },
+  { paper, stills, brief }: { paper: Paper; stills: Stills["found"]; brief: readonly BriefNote[] },
 ) {
   const steps = allSteps(procedure);
   const [lang, region] = languageParts(procedure.language);
@@ -72,6 +73,7 @@ export function printSheet(
     })),
     cautions: groupedCautions(procedure).map((one) => ({ ...caution(one), steps: stepNumbers(one.steps) })),
     limits,
+    brief: brief.map((note) => note.map(([label, text]) => [label, wide(text)])),
     tools: procedure.tools.map((one) => ({ ...supply(one), steps: stepNumbers(one.steps) })),
     consumables: procedure.consumables.map((one) => ({ ...supply(one), steps: stepNumbers(one.steps) })),
     parts: procedure.parts.map((part) => ({

@@ -43,6 +43,7 @@ export async function toPdf(checked: CheckedProcedure, options: PublishOptions):
   const sheet = {
     ...printSheet(procedure, cleanTree(sheetState(checked, options, contentHash(checked)), clean), {
       paper: options.paper ?? "a4",
+      brief: cleanTree(options.brief ?? [], clean),
       stills: stills.found,
     }),
     date: dateParts(options.release?.date ?? options.printedOn),
