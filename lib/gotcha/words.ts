@@ -59,9 +59,9 @@ export function meanings(text: string): string[] {
 
 /** Whether a name means what another one names: all its meanings are in the other. "Pump" names a "Water pump". */
 export function names(wanted: string, name: string): boolean {
-  const of = new Set(meanings(name));
+  const of = new Set([...meanings(name), ...foldWords(name)]);
   const all = meanings(wanted);
-  return all.length > 0 && all.every((one) => of.has(one));
+  return all.length > 0 && (all.every((one) => of.has(one)) || foldWords(wanted).every((one) => of.has(one)));
 }
 
 /** Whether two short texts are the same but for case, accents and spaces. */
