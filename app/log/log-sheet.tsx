@@ -108,9 +108,14 @@ export function LogSheet({ sittingId, settings }: { sittingId: string; settings:
 
   // Opened at a mark, the picture goes there as soon as it knows its frames.
   const wanted = useRef(query.get("mark"));
+  const second = useRef(query.get("at") === null ? null : Number(query.get("at")) || 0);
   useEffect(
     () =>
       picture?.watch(() => {
+        if (second.current !== null && picture.frames) {
+          picture.goTo(second.current);
+          second.current = null;
+        }
         const mark = wanted.current
           ? (session.row("mark", wanted.current) as unknown as Mark | undefined)
           : undefined;

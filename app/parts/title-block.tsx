@@ -28,6 +28,8 @@ export function BuildTitleBlock() {
     { field: "Sheet", value: "Procedure", href: `${home}/procedure` },
     { field: "Sheet", value: "Changes", href: `${home}/changes` },
     { field: "Book", value: "Machines", href: "/" },
+    { field: "Book", value: "Gotchas", href: "/gotchas" },
+    { field: "Book", value: "Find", href: "/find" },
     { field: "Book", value: "Reference", href: "/reference" },
     { field: "Findings", value: sayCount(findings), href: `${home}/procedure#findings` },
     {
