@@ -1,7 +1,11 @@
 "use client";
 import { useId } from "react";
-import { type KindName, kindOf, kinds, type Mark } from "#lib/mark/index.ts";
+import { hintsFor } from "#lib/gotcha/index.ts";
+import { type KindName, kindOf, kinds, type Mark, wordsOf } from "#lib/mark/index.ts";
 import { timecode } from "#lib/time/index.ts";
+import { PartHints } from "../gotchas/brief.tsx";
+import { IntoBook } from "../gotchas/into-book.tsx";
+import { useApplying } from "../gotchas/use-brief.ts";
 import { FindingNote } from "../parts/finding-note.tsx";
 import { useDerived, useSession, useSessionView } from "../session/provider.tsx";
 import { changeMark, setCloses, sortInto, strikeOut } from "./deeds.ts";
@@ -38,6 +42,8 @@ export function Hand({ mark, picture }: { mark: Mark; picture: Picture | null })
         ))}
         <Closes mark={mark} />
       </div>
+      {mark.kind === "part" && <Hints mark={mark} />}
+      {mark.kind === "gotcha" && <IntoBook mark={mark} />}
       {(findingsOf.get(mark.id) ?? []).map((finding) => (
         <FindingNote key={finding.key} finding={finding} />
       ))}
@@ -65,6 +71,12 @@ export function Hand({ mark, picture }: { mark: Mark; picture: Picture | null })
       </div>
     </div>
   );
+}
+
+/** What the gotcha book says of the part named here, while it is being written. */
+function Hints({ mark }: { mark: Mark }) {
+  const lines = useApplying();
+  return <PartHints lines={hintsFor(lines ?? [], wordsOf(mark, "item"))} />;
 }
 
 /** Deferred items of this build that this mark closes, and those still open that it could. */

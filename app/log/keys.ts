@@ -31,6 +31,10 @@ export const deeds: readonly Deed[] = [
   { name: "write", words: "write in the row in hand", key: "Enter" },
   { name: "here", words: "move the mark to this frame", key: "h" },
   { name: "strike out", words: "strike the mark out", key: "Delete" },
+  { name: "happened", words: "brief: it happened", key: "1" },
+  { name: "avoided", words: "brief: avoided", key: "2" },
+  { name: "absent", words: "brief: looked, absent", key: "3" },
+  { name: "not applicable", words: "brief: not applicable", key: "4" },
   { name: "undo", words: "undo", key: "u" },
   { name: "redo", words: "redo", key: "U" },
 ];

@@ -2,15 +2,18 @@
 import Link from "next/link";
 import { useSearchParams } from "next/navigation";
 import { useCallback, useEffect, useMemo, useRef, useState } from "react";
-import { clocksOf, present, type Recording } from "#lib/build/index.ts";
+import { clocksOf, type Outcome, outcomes, present, type Recording } from "#lib/build/index.ts";
+import { firstRemoval } from "#lib/gotcha/index.ts";
 import { compareMarks, type KindName, kindNames, type Mark } from "#lib/mark/index.ts";
 import type { Settings } from "#lib/store/settings.ts";
 import { FilmNotThere } from "../bench/recordings/not-there.tsx";
+import { BriefOfLog } from "../gotchas/brief.tsx";
+import { useBrief } from "../gotchas/use-brief.ts";
 import { BuildTitleBlock } from "../parts/title-block.tsx";
 import { useSession, useSessionView } from "../session/provider.tsx";
 import { Conflicts } from "./conflicts.tsx";
 import { changeMark, dropMark, strikeOut } from "./deeds.ts";
-import { belongsToFocus, deedOf } from "./keys.ts";
+import { belongsToFocus, deedOf, keysOf } from "./keys.ts";
 import { KeysPanel, Saved } from "./keys-panel.tsx";
 import { LogRows } from "./log-rows.tsx";
 import type { Picture } from "./picture.ts";
@@ -74,6 +77,9 @@ export function LogSheet({ sittingId, settings }: { sittingId: string; settings:
     );
   }, [marks, handId, drop, session, picture]);
 
+  const brief = useBrief();
+  const nextOfBrief = brief?.lines.find((line) => line.answered === null);
+
   const act = useCallback(
     (deed: string): boolean => {
       const row = marks.findIndex((mark) => mark.id === handId);
@@ -92,7 +98,10 @@ export function LogSheet({ sittingId, settings }: { sittingId: string; settings:
       else if (deed === "mark above") beside(-1);
       else if (deed === "mark below") beside(1);
       else if (deed === "write") firstField(sheet)?.focus();
-      else if (deed === "undo") void session.undo();
+      else if (outcomes.some((one) => one.value === deed)) {
+        if (!brief || !nextOfBrief || firstRemoval(session.document) === undefined) return false;
+        brief.answer(nextOfBrief, deed as Outcome);
+      } else if (deed === "undo") void session.undo();
       else if (deed === "redo") void session.redo();
       else if (deed === "strike out" && handId) {
         strikeOut(session, handId);
@@ -102,7 +111,7 @@ export function LogSheet({ sittingId, settings }: { sittingId: string; settings:
       } else return false;
       return true;
     },
-    [marks, handId, bringToHand, drop, still, picture, session, sheet],
+    [marks, handId, bringToHand, drop, still, picture, session, sheet, brief, nextOfBrief],
   );
   useKeys(act, settings, sheet);
 
@@ -166,6 +175,7 @@ export function LogSheet({ sittingId, settings }: { sittingId: string; settings:
           {recording && <RecordingView recording={recording} onPicture={setPicture} />}
           <div ref={flash} className="flash" aria-hidden="true" />
           <Transport picture={picture} />
+          <BriefOfLog keys={keysOf(settings)} hot={settings.singleKeys} />
           <div className="said">
             <Saved />
             <Link className="way-out small" href={`/builds/${document.build.id}`}>

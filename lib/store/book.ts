@@ -64,3 +64,49 @@ export async function importBook(
   }
   return { gotchas: gotchas.length, sightings: sightings.length, known };
 }
+
+/** Where a sighting's mark is shown. */
+export interface SightingPlace {
+  build: string;
+  buildTitle: string;
+  sitting: string;
+  mark: string;
+  /** Seconds of the recording's clock; null without film. */
+  at: number | null;
+  /** SHA-256 of its stills. */
+  stills: string[];
+}
+
+/** Where the marks of sightings are shown, by the mark; only of those that are here and not struck out. */
+export async function sightingPlaces(
+  client: PrismaClient,
+  sightings: readonly Sighting[],
+): Promise<Record<string, SightingPlace>> {
+  const ids = sightings.map((one) => one.markId).filter((id) => id !== null);
+  const places: Record<string, SightingPlace> = {};
+  for (let from = 0; from < ids.length; from += 500) {
+    const marks = await client.mark.findMany({
+      where: { id: { in: ids.slice(from, from + 500) }, gone: null, build: { gone: null } },
+      select: {
+        id: true,
+        buildId: true,
+        sittingId: true,
+        at: true,
+        build: { select: { title: true } },
+        stills: { where: { gone: null, sha256: { not: "" } }, select: { sha256: true } },
+      },
+    });
+    for (const { id, buildId, sittingId, at, build, stills } of marks) {
+      const hashes = stills.map((still) => still.sha256);
+      places[id] = {
+        build: buildId,
+        buildTitle: build.title,
+        sitting: sittingId,
+        mark: id,
+        at,
+        stills: hashes,
+      };
+    }
+  }
+  return places;
+}

@@ -1,6 +1,13 @@
 /** The store: the only place that knows the database. Commands change it, `loadBuild` gives a build whole. */
 export { apply } from "./apply.ts";
-export { type BroughtBook, bookOf, importBook, loadBook } from "./book.ts";
+export {
+  type BroughtBook,
+  bookOf,
+  importBook,
+  loadBook,
+  type SightingPlace,
+  sightingPlaces,
+} from "./book.ts";
 export {
   type Applied,
   type Command,
