@@ -1,6 +1,6 @@
 import Link from "next/link";
 import { listMachines, theWorkshop } from "#lib/store/index.ts";
-import { BringBuild, NewMachine, OpenDemo } from "./bench/begin.tsx";
+import { BringBuild, NewMachine, OpenDemo, OpenGotchaDemo } from "./bench/begin.tsx";
 import { Finder } from "./find/finder.tsx";
 import { bookCells } from "./parts/book-cells.ts";
 import { TitleBlock } from "./parts/title-block.tsx";
@@ -23,9 +23,13 @@ export default async function Page({ searchParams }: { searchParams: Promise<{ f
             <h2>The workshop is empty</h2>
             <p>
               Begin with a machine of your own, or look first at a finished job: the water pump of an invented
-              engine, filmed, marked and ready to print.
+              engine, filmed, marked and ready to print. Or at three hand pumps, of which the third is warned
+              by what the first two taught.
             </p>
-            <OpenDemo main />
+            <div className="row-of-buttons">
+              <OpenDemo main />
+              <OpenGotchaDemo />
+            </div>
           </section>
         ) : (
           <section className="block">
@@ -76,8 +80,9 @@ export default async function Page({ searchParams }: { searchParams: Promise<{ f
           <h2>Bring in a build folder</h2>
           <BringBuild />
           {machines.length > 0 && (
-            <div style={{ marginTop: 16 }}>
+            <div className="row-of-buttons" style={{ marginTop: 16 }}>
               <OpenDemo />
+              <OpenGotchaDemo />
             </div>
           )}
         </section>

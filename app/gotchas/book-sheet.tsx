@@ -36,7 +36,7 @@ function Entries({ open }: { open: OpenBook }) {
   const entries = useMemo(() => [...entriesOf(book).values()], [book]);
   const same = useMemo(() => alikes(book.gotchas).length, [book]);
   const due = entries.filter((entry) => !entry.superseded && standingOf(entry, today).due !== null);
-  const groups = Map.groupBy(entries, groupOf);
+  const groups = grouped(entries);
   return (
     <>
       {same > 0 && (
@@ -73,6 +73,12 @@ function Entries({ open }: { open: OpenBook }) {
         ))}
     </>
   );
+}
+
+function grouped(entries: Entry[]): Map<string, Entry[]> {
+  const groups = new Map<string, Entry[]>();
+  for (const entry of entries) groups.set(groupOf(entry), [...(groups.get(groupOf(entry)) ?? []), entry]);
+  return groups;
 }
 
 function groupOf({ gotcha }: Entry): string {
