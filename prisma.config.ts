@@ -8,6 +8,6 @@ export default defineConfig({
   schema: "prisma/schema.prisma",
   migrations: { path: "prisma/migrations" },
   datasource: { url: `file:${path.join(import.meta.dirname, ".stamp", "development.db")}` },
-  tables: { external: ["mark_words"] },
+  tables: { external: ["search_entry", "search_words", "search_term", "search_grams"] },
   experimental: { externalTables: true },
 });

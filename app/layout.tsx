@@ -10,6 +10,7 @@ import "./styles/log.css";
 import "#lib/publish/html/procedure.css";
 import "./styles/procedure-page.css";
 import "./styles/releases.css";
+import "./styles/gotchas.css";
 import type { Metadata, Viewport } from "next";
 import type { ReactNode } from "react";
 

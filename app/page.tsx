@@ -1,6 +1,8 @@
 import Link from "next/link";
-import { findMarks, listMachines, theWorkshop } from "#lib/store/index.ts";
-import { BringBuild, NewMachine, OpenDemo } from "./bench/begin.tsx";
+import { listMachines, theWorkshop } from "#lib/store/index.ts";
+import { BringBuild, NewMachine, OpenDemo, OpenGotchaDemo } from "./bench/begin.tsx";
+import { Finder } from "./find/finder.tsx";
+import { bookCells } from "./parts/book-cells.ts";
 import { TitleBlock } from "./parts/title-block.tsx";
 
 /** The first screen: machines and their builds, or where to begin. */
@@ -8,16 +10,6 @@ export default async function Page({ searchParams }: { searchParams: Promise<{ f
   const { find = "" } = await searchParams;
   const { client, workshop } = theWorkshop();
   const machines = await listMachines(client);
-  const found = await findMarks(client, find);
-  const titles = new Map(
-    machines.flatMap(({ builds }) => builds.map(({ build }) => [build.id, build.title])),
-  );
-  const places = new Map(
-    (await client.mark.findMany({ where: { id: { in: found.map((one) => one.markId) } } })).map((mark) => [
-      mark.id,
-      mark,
-    ]),
-  );
   return (
     <>
       <main className="page">
@@ -31,9 +23,13 @@ export default async function Page({ searchParams }: { searchParams: Promise<{ f
             <h2>The workshop is empty</h2>
             <p>
               Begin with a machine of your own, or look first at a finished job: the water pump of an invented
-              engine, filmed, marked and ready to print.
+              engine, filmed, marked and ready to print. Or at three hand pumps, of which the third is warned
+              by what the first two taught.
             </p>
-            <OpenDemo main />
+            <div className="row-of-buttons">
+              <OpenDemo main />
+              <OpenGotchaDemo />
+            </div>
           </section>
         ) : (
           <section className="block">
@@ -70,27 +66,9 @@ export default async function Page({ searchParams }: { searchParams: Promise<{ f
                 </ul>
               </div>
             ))}
-            <form action="/" style={{ maxWidth: 420, marginTop: 22 }}>
-              <label htmlFor="find">Find words in all marks</label>
-              <input id="find" name="find" type="search" defaultValue={find} minLength={3} />
-            </form>
-            {find !== "" && (
-              <ul className="lines" aria-label="Marks found">
-                {found.map(({ markId, buildId, snippet }) => (
-                  <li key={markId}>
-                    <span className="grow">
-                      <Link
-                        href={`/builds/${buildId}/sittings/${places.get(markId)?.sittingId}?mark=${markId}`}
-                      >
-                        {snippet}
-                      </Link>
-                    </span>
-                    <span className="soft small">{titles.get(buildId)}</span>
-                  </li>
-                ))}
-                {found.length === 0 && <li>No mark has these words.</li>}
-              </ul>
-            )}
+            <div style={{ marginTop: 22 }}>
+              <Finder initial={find} machines={machines.map(({ machine: { id, name } }) => ({ id, name }))} />
+            </div>
           </section>
         )}
 
@@ -102,8 +80,9 @@ export default async function Page({ searchParams }: { searchParams: Promise<{ f
           <h2>Bring in a build folder</h2>
           <BringBuild />
           {machines.length > 0 && (
-            <div style={{ marginTop: 16 }}>
+            <div className="row-of-buttons" style={{ marginTop: 16 }}>
               <OpenDemo />
+              <OpenGotchaDemo />
             </div>
           )}
         </section>
@@ -111,14 +90,7 @@ export default async function Page({ searchParams }: { searchParams: Promise<{ f
           Everything is kept in {workshop.folder}. Nothing leaves this computer.
         </p>
       </main>
-      <TitleBlock
-        cells={[
-          { field: "Book", value: "Machines", href: "/" },
-          { field: "Book", value: "Reference", href: "/reference" },
-          { field: "Workshop", value: "Keys and settings", href: "/settings" },
-          { field: "Workshop", value: "Keep it", href: "/keep" },
-        ]}
-      />
+      <TitleBlock cells={bookCells} />
     </>
   );
 }

@@ -87,6 +87,8 @@ const document = buildFolder.parse({
   stills: stillRows,
   edits,
   answers: [],
+  gotchas: [],
+  sightings: [],
   foreign: [],
   files,
 });

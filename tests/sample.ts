@@ -28,6 +28,8 @@ export function sampleDocument(given: Partial<BuildDocument> = {}): BuildDocumen
     releases: [],
     errata: [],
     decisions: [],
+    gotchas: [],
+    sightings: [],
     foreign: [],
     ...given,
   };

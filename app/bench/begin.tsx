@@ -49,6 +49,29 @@ export function OpenDemo({ main = false }: { main?: boolean }) {
   );
 }
 
+/** Opens three small builds, of which the third is warned by what the first two taught. */
+export function OpenGotchaDemo() {
+  const router = useRouter();
+  const { run, busy, said } = useWork();
+  return (
+    <>
+      <button
+        type="button"
+        disabled={busy}
+        onClick={() =>
+          run(async () => {
+            const { build } = await send<{ build: string }>("/folders/gotcha-demo", {});
+            router.push(`/builds/${build}`);
+          })
+        }
+      >
+        {busy ? "Opening…" : "Open three builds that teach each other"}
+      </button>
+      {said}
+    </>
+  );
+}
+
 /** A machine, its first build and its first sitting, in one go. */
 export function NewMachine() {
   const router = useRouter();

@@ -4,6 +4,8 @@ import { useId, useState } from "react";
 import { newSitting, present, type Sitting, sittingsInOrder } from "#lib/build/index.ts";
 import { stages } from "#lib/mark/index.ts";
 import { sayWallDate } from "#lib/time/index.ts";
+import { Brief } from "../gotchas/brief.tsx";
+import { useBrief } from "../gotchas/use-brief.ts";
 import { Conflicts } from "../log/conflicts.tsx";
 import { Saved } from "../log/keys-panel.tsx";
 import { useTyped } from "../log/typed.tsx";
@@ -45,6 +47,7 @@ export function BuildSheet() {
         <h1>{build.title}</h1>
         <Conflicts />
         <OpenItems />
+        <BeforeOpening />
         <RecordingsIndex>
           <IndexLine />
           <AwayFolders />
@@ -71,6 +74,18 @@ export function BuildSheet() {
       </main>
       <BuildTitleBlock />
     </>
+  );
+}
+
+/** The brief stands where the build is opened, before anything is. */
+function BeforeOpening() {
+  const brief = useBrief();
+  if (!brief || brief.lines.length === 0) return null;
+  return (
+    <section className="block brief" aria-label="Brief">
+      <h2>Before you open it</h2>
+      <Brief />
+    </section>
   );
 }
 

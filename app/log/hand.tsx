@@ -1,7 +1,11 @@
 "use client";
 import { useId } from "react";
-import { type KindName, kindOf, kinds, type Mark } from "#lib/mark/index.ts";
+import { hintsFor } from "#lib/gotcha/index.ts";
+import { type KindName, kindOf, kinds, type Mark, wordsOf } from "#lib/mark/index.ts";
 import { timecode } from "#lib/time/index.ts";
+import { PartHints } from "../gotchas/brief.tsx";
+import { IntoBook } from "../gotchas/into-book.tsx";
+import { useApplying } from "../gotchas/use-brief.ts";
 import { FindingNote } from "../parts/finding-note.tsx";
 import { useDerived, useSession, useSessionView } from "../session/provider.tsx";
 import { changeMark, setCloses, sortInto, strikeOut } from "./deeds.ts";
@@ -55,6 +59,8 @@ export function Hand({
         ))}
         {!draft && <Closes mark={mark} />}
       </div>
+      {!draft && mark.kind === "part" && <Hints mark={mark} />}
+      {!draft && mark.kind === "gotcha" && <IntoBook mark={mark} />}
       {!draft && <OfMark mark={mark} picture={picture} />}
     </div>
   );
@@ -94,6 +100,12 @@ function OfMark({ mark, picture }: { mark: Mark; picture: Picture | null }) {
       </div>
     </>
   );
+}
+
+/** What the gotcha book says of the part named here, while it is being written. */
+function Hints({ mark }: { mark: Mark }) {
+  const lines = useApplying();
+  return <PartHints lines={hintsFor(lines ?? [], wordsOf(mark, "item"))} />;
 }
 
 /** Deferred items of this build that this mark closes, and those still open that it could. */

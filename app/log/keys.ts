@@ -37,6 +37,10 @@ export const deeds: readonly Deed[] = [
   { name: "next draft", words: "next draft", key: ".", repeats: true },
   { name: "draft before", words: "draft before", key: ",", repeats: true },
   { name: "accept certain", words: "accept all of its kind that are certain", key: "A" },
+  { name: "happened", words: "brief: it happened", key: "1" },
+  { name: "avoided", words: "brief: avoided", key: "2" },
+  { name: "absent", words: "brief: looked, absent", key: "3" },
+  { name: "not applicable", words: "brief: not applicable", key: "4" },
   { name: "undo", words: "undo", key: "u" },
   { name: "redo", words: "redo", key: "U" },
 ];

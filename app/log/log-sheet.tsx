@@ -2,16 +2,26 @@
 import Link from "next/link";
 import { useSearchParams } from "next/navigation";
 import { useCallback, useEffect, useMemo, useRef, useState } from "react";
-import { type CaptionTrack, clocksOf, present, type Recording } from "#lib/build/index.ts";
+import {
+  type CaptionTrack,
+  clocksOf,
+  type Outcome,
+  outcomes,
+  present,
+  type Recording,
+} from "#lib/build/index.ts";
+import { firstRemoval } from "#lib/gotcha/index.ts";
 import { compareMarks, type KindName, kindNames, type Mark } from "#lib/mark/index.ts";
 import type { Settings } from "#lib/store/settings.ts";
 import { FilmNotThere } from "../bench/recordings/not-there.tsx";
+import { BriefOfLog } from "../gotchas/brief.tsx";
+import { useBrief } from "../gotchas/use-brief.ts";
 import { BuildTitleBlock } from "../parts/title-block.tsx";
 import { useSession, useSessionView } from "../session/provider.tsx";
 import { Conflicts } from "./conflicts.tsx";
 import { changeMark, dropMark, strikeOut } from "./deeds.ts";
 import { type LogDraft, trackOf, useDrafts } from "./drafts.ts";
-import { belongsToFocus, deedOf } from "./keys.ts";
+import { belongsToFocus, deedOf, keysOf } from "./keys.ts";
 import { KeysPanel, Saved } from "./keys-panel.tsx";
 import { LogRows } from "./log-rows.tsx";
 import type { Picture } from "./picture.ts";
@@ -96,6 +106,9 @@ export function LogSheet({ sittingId, settings }: { sittingId: string; settings:
     );
   }, [marks, drafts, review, handId, drop, session, picture]);
 
+  const brief = useBrief();
+  const nextOfBrief = brief?.lines.find((line) => line.answered === null);
+
   const act = useCallback(
     (deed: string): boolean => {
       if (review.act(deed)) return true;
@@ -116,7 +129,10 @@ export function LogSheet({ sittingId, settings }: { sittingId: string; settings:
       else if (deed === "mark above") beside(-1);
       else if (deed === "mark below") beside(1);
       else if (deed === "write") firstField(sheet)?.focus();
-      else if (deed === "undo") void session.undo();
+      else if (outcomes.some((one) => one.value === deed)) {
+        if (!brief || !nextOfBrief || firstRemoval(session.document) === undefined) return false;
+        brief.answer(nextOfBrief, deed as Outcome);
+      } else if (deed === "undo") void session.undo();
       else if (deed === "redo") void session.redo();
       else if (deed === "strike out" && draft) review.deeds.drop(draft);
       else if (deed === "strike out" && handId) {
@@ -127,15 +143,20 @@ export function LogSheet({ sittingId, settings }: { sittingId: string; settings:
       } else return false;
       return true;
     },
-    [rows, drafts, review, handId, bringToHand, drop, still, picture, session, sheet],
+    [rows, drafts, review, handId, bringToHand, drop, still, picture, session, sheet, brief, nextOfBrief],
   );
   useKeys(act, settings, sheet);
 
   // Opened at a mark, the picture goes there as soon as it knows its frames.
   const wanted = useRef(query.get("mark"));
+  const second = useRef(query.get("at") === null ? null : Number(query.get("at")) || 0);
   useEffect(
     () =>
       picture?.watch(() => {
+        if (second.current !== null && picture.frames) {
+          picture.goTo(second.current);
+          second.current = null;
+        }
         const mark = wanted.current
           ? (session.row("mark", wanted.current) as unknown as Mark | undefined)
           : undefined;
@@ -195,6 +216,7 @@ export function LogSheet({ sittingId, settings }: { sittingId: string; settings:
           {recording && <RecordingView recording={recording} track={track} onPicture={setPicture} />}
           <div ref={flash} className="flash" aria-hidden="true" />
           <Transport picture={picture} />
+          <BriefOfLog keys={keysOf(settings)} hot={settings.singleKeys} />
           <div className="said">
             <Saved />
             <Link className="way-out small" href={`/builds/${document.build.id}`}>

@@ -30,6 +30,8 @@ export function BuildTitleBlock() {
     { field: "Sheet", value: "Film", href: `${home}/film` },
     { field: "Sheet", value: "Changes", href: `${home}/changes` },
     { field: "Book", value: "Machines", href: "/" },
+    { field: "Book", value: "Gotchas", href: "/gotchas" },
+    { field: "Book", value: "Find", href: "/find" },
     { field: "Book", value: "Reference", href: "/reference" },
     { field: "Findings", value: sayCount(findings), href: `${home}/procedure#findings` },
     {

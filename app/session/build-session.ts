@@ -7,9 +7,11 @@ import type {
   Cut,
   DraftDecisionRow,
   Edit,
+  Gotcha,
   Item,
   Machine,
   Recording,
+  Sighting,
   Sitting,
   Still,
 } from "#lib/build/index.ts";
@@ -37,7 +39,9 @@ type AnyRow =
   | Still
   | Edit
   | AnswerRow
-  | DraftDecisionRow;
+  | DraftDecisionRow
+  | Gotcha
+  | Sighting;
 
 /** What the screen may say of saving. `saved` names the last thing that is on disk. */
 export interface SaveState {
@@ -77,6 +81,8 @@ const lists = {
   release: "releases",
   erratum: "errata",
   draftDecision: "decisions",
+  gotcha: "gotchas",
+  sighting: "sightings",
 } as const;
 
 const RETRY_AFTER = [300, 1000, 3000, 5000];

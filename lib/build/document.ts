@@ -1,4 +1,5 @@
 import type { Clocks, Mark } from "#lib/mark/index.ts";
+import type { Gotcha, Sighting } from "./gotcha-rows.ts";
 import type {
   AnswerRow,
   Assembly,
@@ -48,6 +49,10 @@ export interface BuildDocument {
   releases: Release[];
   errata: Erratum[];
   decisions: DraftDecisionRow[];
+  /** Gotchas that the sightings of this build name. They belong to the workshop's book. */
+  gotchas: Gotcha[];
+  /** What was met, or looked for and absent, in this build. */
+  sightings: Sighting[];
   foreign: ForeignMark[];
 }
 
@@ -66,6 +71,8 @@ export const rowLists = [
   "releases",
   "errata",
   "decisions",
+  "gotchas",
+  "sightings",
 ] as const;
 export type RowList = (typeof rowLists)[number];
 

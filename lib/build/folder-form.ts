@@ -1,6 +1,7 @@
 import { z } from "zod";
 import { markRow } from "#lib/mark/index.ts";
 import type { BuildDocument } from "./document.ts";
+import { gotchaRow, sightingRow } from "./gotcha-rows.ts";
 import {
   answerRow,
   assemblyRow,
@@ -57,6 +58,9 @@ export const buildFolder = z.object({
   errata: z.array(erratumRow).max(10_000).default([]),
   /** Left out by folders that were written before drafts were decided about. */
   decisions: z.array(draftDecisionRow).max(200_000).default([]),
+  // A folder from before the gotcha book has none.
+  gotchas: z.array(gotchaRow).max(10_000).default([]),
+  sightings: z.array(sightingRow).max(100_000).default([]),
   foreign: z
     .array(
       z.object({

@@ -10,6 +10,7 @@ export {
 } from "./document.ts";
 export { type BuildFolder, buildFolder, folderVersion, toFolder } from "./folder-form.ts";
 export { type Gaps, gapsOf, hasClock, shortestGap, wallOf } from "./gaps.ts";
+export * from "./gotcha-rows.ts";
 export { newBuild, newCut, newEdit, newItem, newMachine, newRecording, newSitting, newStill } from "./new.ts";
 export { followsOn, type ProposedClock, proposeClocks } from "./propose-clocks.ts";
 export * from "./rows.ts";

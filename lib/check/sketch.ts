@@ -52,6 +52,8 @@ export function drawSketch(sketch: Sketch): BuildDocument {
     releases: [],
     errata: [],
     decisions: [],
+    gotchas: [],
+    sightings: [],
     foreign: [],
   };
 }

@@ -4,9 +4,11 @@ import { type BuildDocument, type Cut, present } from "#lib/build/index.ts";
 import { check } from "#lib/check/index.ts";
 import { type Finding, finding, open, worstFirst } from "#lib/finding/index.ts";
 import { pathIn, type ReadFolder, readFolder, readInside } from "#lib/folder/index.ts";
+import { brief, openingOf } from "#lib/gotcha/index.ts";
 import { bakePicture, findFfmpeg, probe, stillWithFfmpeg } from "#lib/media/index.ts";
 import { type CheckedProcedure, compile } from "#lib/procedure/index.ts";
 import {
+  briefNotes,
   type Edition,
   historyOf,
   type Output,
@@ -45,7 +47,14 @@ export async function compileFolder(
   const taken = await takeMissingStills(read);
   const checked = checkFolder(read);
   const history = historyOf(read.document, checked.procedure);
-  const publishing = { ...options, history, stills: (sha256: string) => stillBytes(read, taken, sha256) };
+  // What the folder itself carries of the gotcha book.
+  const notes = briefNotes(brief(read.document, openingOf(read.document), options.printedOn));
+  const publishing = {
+    ...options,
+    history,
+    brief: notes,
+    stills: (sha256: string) => stillBytes(read, taken, sha256),
+  };
   const outputs: Output[] = [
     await toPdf(checked, publishing),
     await toHtml(checked, publishing),

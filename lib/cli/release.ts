@@ -4,10 +4,19 @@ import { type BuildDocument, present, type Release } from "#lib/build/index.ts";
 import { check } from "#lib/check/index.ts";
 import { open } from "#lib/finding/index.ts";
 import { frozen, readRelease, writeRelease } from "#lib/folder/index.ts";
+import { brief, openingOf } from "#lib/gotcha/index.ts";
 import { type CheckedProcedure, compile } from "#lib/procedure/index.ts";
-import { contentHash, nextRevision, releasesInOrder } from "#lib/publish/index.ts";
+import {
+  type BriefNote,
+  briefNotes,
+  contentHash,
+  nextRevision,
+  releasesInOrder,
+} from "#lib/publish/index.ts";
 import {
   apply,
+  bookOf,
+  loadBook,
   loadBuild,
   type OpenWorkshop,
   type Put,
@@ -54,6 +63,7 @@ export async function releaseBuild(opened: OpenWorkshop, asked: ToRelease): Prom
   await writeRelease(next, release, folder, {
     still: (sha256) => fs.readFile(stillPath(opened.workshop, sha256)).catch(() => null),
     before: await latestOf(opened.workshop, document),
+    brief: await briefOf(opened, next, asked.date),
   });
   return writeDown(opened, release, errata);
 }
@@ -86,6 +96,15 @@ function mendedBy(document: BuildDocument, release: string, ids: readonly string
   return present(document.errata)
     .filter((one) => ids.includes(one.id) && one.disposition === "mistake" && one.mendedIn === null)
     .map((one) => ({ ...one, mendedIn: release }));
+}
+
+/** What the workshop's book says of the machine, as it is printed in front of the steps. */
+async function briefOf(
+  { client }: OpenWorkshop,
+  document: BuildDocument,
+  date: string,
+): Promise<BriefNote[]> {
+  return briefNotes(brief(bookOf(await loadBook(client), document), openingOf(document), date));
 }
 
 async function latestOf(workshop: Workshop, document: BuildDocument): Promise<CheckedProcedure | null> {

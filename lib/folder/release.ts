@@ -5,7 +5,13 @@ import { z } from "zod";
 import { type BuildDocument, type Release, rowLists } from "#lib/build/index.ts";
 import { check } from "#lib/check/index.ts";
 import { type CheckedProcedure, compareProcedures, compile } from "#lib/procedure/index.ts";
-import { contentHash, historyOf, type OutputFile, releaseOutputs } from "#lib/publish/index.ts";
+import {
+  type BriefNote,
+  contentHash,
+  historyOf,
+  type OutputFile,
+  releaseOutputs,
+} from "#lib/publish/index.ts";
 import { FolderError, readFolder, readInside } from "./read.ts";
 import { writeFolder } from "./write.ts";
 
@@ -21,6 +27,8 @@ const manifestForm = z.object({
   contentHash: z.string().length(64),
   /** Marks of the steps that are not as in the revision before. */
   changedSteps: z.array(z.string().max(100)).max(100_000),
+  /** What the gotcha book said of the machine that day, as printed. */
+  brief: z.array(z.array(z.tuple([z.string().max(500), z.string().max(20_000)])).max(50)).max(50),
   losses: z.array(z.string().max(20_000)).max(10_000),
   files: z.array(
     z.object({ path: z.string().max(1000), bytes: z.number().int().min(0), sha256: z.string().length(64) }),
@@ -58,13 +66,14 @@ export async function writeRelease(
   document: BuildDocument,
   release: Release,
   folder: string,
-  { still, before }: { still: StillBytes; before: CheckedProcedure | null },
+  given: { still: StillBytes; before: CheckedProcedure | null; brief?: readonly BriefNote[] },
 ): Promise<ReleaseManifest> {
+  const { still, before, brief = [] } = given;
   const checked = check(compile(document), document);
   const changed = before ? compareProcedures(before.procedure, checked.procedure).map((one) => one.step) : [];
   const steps = checked.procedure.stages.flatMap((stage) => stage.steps);
   const changedSteps = steps.filter((step) => changed.includes(step.number)).map((step) => step.mark);
-  const { files, losses } = await publishFrozen(document, checked, { release, changedSteps, still });
+  const { files, losses } = await publishFrozen(document, checked, { release, changedSteps, brief, still });
   const growing = path.join(path.dirname(folder), `.writing-${crypto.randomUUID()}`);
   try {
     await writeFolder(document, path.join(growing, frozenFolder), { still, recording: async () => null });
@@ -79,6 +88,7 @@ export async function writeRelease(
       date: release.date,
       contentHash: contentHash(checked),
       changedSteps,
+      brief: brief.map((note) => note.map(([label, text]): [string, string] => [label, text])),
       losses,
       files: files.map(({ name, bytes }) => ({ path: name, bytes: bytes.length, sha256: sha256(bytes) })),
     };
@@ -113,8 +123,8 @@ export async function rebuildRelease(folder: string): Promise<OutputFile[]> {
   };
   const release = document.releases.find((one) => one.id === manifest.id);
   if (!release) throw noRelease(folder, "its build does not hold the release");
-  const { changedSteps } = manifest;
-  return (await publishFrozen(document, checked, { release, changedSteps, still })).files;
+  const { changedSteps, brief } = manifest;
+  return (await publishFrozen(document, checked, { release, changedSteps, brief, still })).files;
 }
 
 /** What a release on disk lacks of what it was: files that are gone, or hold other bytes. */
@@ -133,11 +143,13 @@ export async function lacksOfRelease(folder: string): Promise<{ path: string; wh
 function publishFrozen(
   document: BuildDocument,
   checked: CheckedProcedure,
-  { release, changedSteps, still }: { release: Release; changedSteps: string[]; still: StillBytes },
+  given: { release: Release; changedSteps: string[]; brief: readonly BriefNote[]; still: StillBytes },
 ) {
-  const { revision, date } = release;
+  const { changedSteps, brief } = given;
+  const { revision, date } = given.release;
   return releaseOutputs(checked, {
-    stills: still,
+    stills: given.still,
+    brief,
     printedOn: date,
     release: { revision, date },
     history: historyOf(document, checked.procedure),

@@ -1,5 +1,6 @@
 /** Outputs: one folder each. A checked procedure in; files, and what the format cannot carry, out. */
 export { toAnnotations } from "./annotations/index.ts";
+export { type BriefNote, briefNotes } from "./brief.ts";
 export { canonicalJson } from "./canonical-json.ts";
 export { contentHash } from "./content-hash.ts";
 export { cuesInFilm, type RecordingCue, toCaptions, toChapters, webVtt } from "./film/index.ts";

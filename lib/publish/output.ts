@@ -1,4 +1,5 @@
 import type { CheckedProcedure } from "#lib/procedure/tree.ts";
+import type { BriefNote } from "./brief.ts";
 import type { History } from "./release/history.ts";
 
 /** A file of an output. `name` is relative, with `/`. */
@@ -29,6 +30,8 @@ export interface PublishOptions {
   changedSteps?: readonly string[];
   /** For the desk, or for the bench: larger, with stop points. Only print has the two. */
   edition?: Edition;
+  /** What bit before, printed in front of the steps; not part of the content hash. */
+  brief?: readonly BriefNote[];
   /** Size of paper, for outputs that have pages; A4 until said otherwise. */
   paper?: Paper;
 }

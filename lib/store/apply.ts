@@ -1,7 +1,7 @@
 import { isDeepStrictEqual } from "node:util";
 import { type Applied, type Command, type Put, Refused, type Written } from "./command.ts";
 import type { Prisma, PrismaClient } from "./prisma-client/client.ts";
-import { indexMarks } from "./search.ts";
+import { indexRows } from "./search/index.ts";
 import { type Row, readRow, type TableName, tables, writeRow } from "./tables.ts";
 
 type Client = Prisma.TransactionClient;
@@ -123,11 +123,8 @@ export async function append(tx: Client, change: ChangeToAppend): Promise<Applie
     entriesJson: JSON.stringify(entries),
   };
   const { seq } = await tx.change.create({ data });
-  await indexMarks(
-    tx,
-    entries.filter((entry) => entry.table === "mark").map((entry) => entry.after),
-  );
   const rows: Written[] = entries.map(({ table, after }) => ({ table, row: after }));
+  await indexRows(tx, rows);
   return { seq, label: rest.label, rows };
 }
 

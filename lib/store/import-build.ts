@@ -5,6 +5,9 @@ import { loadBuild } from "./load.ts";
 import type { PrismaClient } from "./prisma-client/client.ts";
 import { type Row, readRow, type TableName } from "./tables.ts";
 
+/** Lists of what belongs to other builds too: the machine's assemblies and items, the workshop's gotchas. */
+const shared: ReadonlySet<string> = new Set(["assemblies", "items", "gotchas"]);
+
 /** What to do where the workshop has a build of that id already. They are never merged. */
 export type ImportChoice = "replace" | "keep both";
 
@@ -25,6 +28,8 @@ const tableOf: Record<(typeof rowLists)[number], TableName> = {
   releases: "release",
   errata: "erratum",
   decisions: "draftDecision",
+  gotchas: "gotcha",
+  sightings: "sighting",
 };
 
 /**
@@ -65,8 +70,22 @@ async function putsFor(client: PrismaClient, document: BuildDocument): Promise<P
   for (const row of tree) puts.push(await put(tableOf[assemblies], row));
   for (const row of document[items]) puts.push(await put(tableOf[items], row));
   puts.push(await put("build", document.build));
-  for (const list of rest) for (const row of document[list]) puts.push(await put(tableOf[list], row));
+  const known = await knownGotchas(client, document);
+  for (const list of rest) {
+    for (const row of document[list]) {
+      // What the workshop's book says already is its own.
+      if (list !== "gotchas" || !known.has(row.id)) puts.push(await put(tableOf[list], row));
+    }
+  }
   return puts;
+}
+
+async function knownGotchas(client: PrismaClient, { gotchas }: BuildDocument): Promise<Set<string>> {
+  const rows = await client.gotcha.findMany({
+    where: { id: { in: gotchas.map((one) => one.id) } },
+    select: { id: true },
+  });
+  return new Set(rows.map((row) => row.id));
 }
 
 function depth(document: BuildDocument, id: string | null, seen = 0): number {
@@ -78,7 +97,7 @@ function depth(document: BuildDocument, id: string | null, seen = 0): number {
 function strikeOuts(known: BuildDocument, document: BuildDocument): Put[] {
   const gone = new Date().toISOString();
   return rowLists
-    .filter((list) => list !== "assemblies" && list !== "items")
+    .filter((list) => !shared.has(list))
     .flatMap((list) => {
       const kept = new Set(document[list].map((row) => row.id));
       return known[list]
@@ -92,9 +111,7 @@ export function withNewIds(document: BuildDocument): BuildDocument {
   const renamed = new Map<string, string>();
   const own = [
     document.build,
-    ...rowLists
-      .filter((list) => list !== "assemblies" && list !== "items")
-      .flatMap((list) => document[list] as { id: string }[]),
+    ...rowLists.filter((list) => !shared.has(list)).flatMap((list) => document[list] as { id: string }[]),
   ];
   for (const row of own) renamed.set(row.id, crypto.randomUUID());
   for (const edit of document.edits)

@@ -1,6 +1,14 @@
 /** The store: the only place that knows the database. Commands change it, `loadBuild` gives a build whole. */
 export { apply } from "./apply.ts";
 export {
+  type BroughtBook,
+  bookOf,
+  importBook,
+  loadBook,
+  type SightingPlace,
+  sightingPlaces,
+} from "./book.ts";
+export {
   type Applied,
   type Command,
   command,
@@ -16,7 +24,7 @@ export { type ImportChoice, type Imported, importBuild, withNewIds } from "./imp
 export { type LastBackup, readLastBackup } from "./last-backup.ts";
 export { foldRecording, type Listed, listRecordings } from "./listing.ts";
 export { listMachines, loadBuild, type MachineLine } from "./load.ts";
-export { type OpenWorkshop, openWorkshop, theWorkshop } from "./open.ts";
+export { type OpenWorkshop, openWorkshop, projectionsIn, theWorkshop } from "./open.ts";
 export {
   addPlace,
   type KnownPlace,
@@ -42,7 +50,7 @@ export {
   waiting,
 } from "./recordings.ts";
 export { readRelease } from "./releases.ts";
-export { type Found, findMarks, rebuildSearch } from "./search.ts";
+export { type Ask, type Finding, type Found, find, rebuildSearch, type Source } from "./search/index.ts";
 export { readSettings, type Settings, settings, usualSettings, writeSettings } from "./settings.ts";
 export { MigrationError } from "./sqlite/migrate.ts";
 export { type Row, type TableName, tableNames } from "./tables.ts";

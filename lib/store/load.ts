@@ -9,10 +9,12 @@ import type {
   Edit,
   Erratum,
   ForeignMark,
+  Gotcha,
   Item,
   Machine,
   Recording,
   Release,
+  Sighting,
   Sitting,
   Still,
 } from "#lib/build/index.ts";
@@ -33,6 +35,7 @@ async function readDocument(tx: Client, buildId: string): Promise<BuildDocument 
   const { machineId } = build;
   const machine = (await readRow(tx, "machine", machineId)) as unknown as Machine;
   const marks = await readRows<Mark>(tx, "mark", { buildId });
+  const sightings = await readRows<Sighting>(tx, "sighting", { buildId });
   return {
     machine,
     assemblies: await readRows<Assembly>(tx, "assembly", { machineId }),
@@ -49,6 +52,8 @@ async function readDocument(tx: Client, buildId: string): Promise<BuildDocument 
     releases: await readRows<Release>(tx, "release", { buildId }),
     errata: await readRows<Erratum>(tx, "erratum", { buildId }),
     decisions: await readRows<DraftDecisionRow>(tx, "draftDecision", { buildId }),
+    gotchas: await readRows<Gotcha>(tx, "gotcha", { sightings: { some: { buildId } } }),
+    sightings,
     foreign: await foreignMarks(tx, machineId, buildId, marks),
   };
 }

@@ -1,9 +1,11 @@
 import fs from "node:fs";
 import path from "node:path";
 import { PrismaClient } from "./prisma-client/client.ts";
+import { rebuildSearch } from "./search/rebuild.ts";
 import { SqliteAdapter } from "./sqlite/adapter.ts";
 import { migrate } from "./sqlite/migrate.ts";
 import { settleOwnRoots } from "./sqlite/own-roots.ts";
+import { hasSearchForm } from "./sqlite/search.ts";
 import { type Workshop, workshopAt, workshopFolder } from "./workshop.ts";
 
 /** A workshop that has been opened: its folders and its database. */
@@ -23,6 +25,7 @@ export function openWorkshop(folder: string, programRoot: string): OpenWorkshop 
   for (const dir of own) fs.mkdirSync(dir, { recursive: true });
   const afterwards = fs.readFileSync(projectionsIn(programRoot), "utf8");
   migrate(workshop.database, migrationsIn(programRoot), afterwards);
+  if (!hasSearchForm(workshop.database)) rebuildSearch(workshop.database, projectionsIn(programRoot));
   settleOwnRoots(workshop.database, own);
   return { workshop, client: new PrismaClient({ adapter: new SqliteAdapter(workshop.database) }) };
 }

@@ -8,10 +8,12 @@ import {
   draftDecisionRow,
   editRow,
   erratumRow,
+  gotchaRow,
   itemRow,
   machineRow,
   recordingRow,
   releaseRow,
+  sightingRow,
   sittingRow,
   stillRow,
 } from "#lib/build/index.ts";
@@ -51,6 +53,8 @@ export const tables = {
   release: { delegate: "release", row: releaseRow, json: [] },
   erratum: { delegate: "erratum", row: erratumRow, json: [] },
   draftDecision: { delegate: "draftDecision", row: draftDecisionRow, json: [] },
+  gotcha: { delegate: "gotcha", row: gotchaRow, json: ["appliesTo", "notTo", "supersedes", "notSame"] },
+  sighting: { delegate: "sighting", row: sightingRow, json: [] },
 } as const satisfies Record<string, Table>;
 export type TableName = keyof typeof tables;
 

@@ -4,6 +4,7 @@ import { compileLine } from "./compile.ts";
 import type { BenchLine } from "./measure.ts";
 import { printLine } from "./print.ts";
 import { bringInLine, listingLine } from "./recordings.ts";
+import { searchLine } from "./search.ts";
 import { sheetLine } from "./sheet.ts";
 import { startLine } from "./start.ts";
 import { writeLine } from "./write.ts";
@@ -15,6 +16,7 @@ export const lines: readonly BenchLine[] = [
   bringInLine,
   sheetLine,
   writeLine,
+  searchLine,
   checkValuesLine,
   captionsLine,
   compileLine,

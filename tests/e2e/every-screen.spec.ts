@@ -16,6 +16,12 @@ const screens = [
   ["settings", "/settings", "main"],
   ["keeping", "/keep", "main"],
   ["reference", "/reference?q=1/4+BSF", "main"],
+  ["find", "/find?q=water", ".finder .lines"],
+  ["gotcha book", "/gotchas", ".finder"],
+  ["gotcha", "/gotchas/halvern-gotcha-gland", ".standing"],
+  ["perhaps the same", "/gotchas/same", "main h1"],
+  ["brief in a build", "/builds/halvern-build-third", ".brief-lines li"],
+  ["brief in a log", "/builds/halvern-build-second/sittings/halvern-sitting-second", ".brief.of-log"],
 ] as const;
 
 for (const [scheme, width, height] of [
@@ -30,6 +36,9 @@ for (const [scheme, width, height] of [
   }, info) => {
     await page.emulateMedia({ colorScheme: scheme });
     await page.setViewportSize({ width, height });
+    await page.goto(program.address);
+    await page.getByRole("button", { name: "Open three builds that teach each other" }).click();
+    await page.waitForURL(/halvern-build-third$/);
     const build = await openDemo(page, program.address);
     for (const [name, place, there, key] of screens) {
       const address = place.startsWith("BUILD")

@@ -2,7 +2,7 @@ import fs from "node:fs";
 import path from "node:path";
 import { describe, expect, test } from "vitest";
 import { audit } from "#lib/store/audit/index.ts";
-import { findMarks, openWorkshop, Refused, workshopAt } from "#lib/store/index.ts";
+import { find, openWorkshop, Refused, workshopAt } from "#lib/store/index.ts";
 import {
   allFiles,
   allRows,
@@ -158,7 +158,7 @@ const spoilings: Spoiling[] = [
     rule: "log-differs",
     severity: "wrong",
     names: /mark action-10 \(revision 1 in the log, not there\)/,
-    spoil: sql("DELETE FROM Mark WHERE id = 'action-10'; DELETE FROM mark_words WHERE mark_id = 'action-10'"),
+    spoil: sql("DELETE FROM Mark WHERE id = 'action-10'; DELETE FROM search_entry WHERE row = 'action-10'"),
   },
   {
     name: "fields that are no JSON",
@@ -166,7 +166,7 @@ const spoilings: Spoiling[] = [
     severity: "wrong",
     names: /mark action-10/,
     spoil: sql(
-      `UPDATE Mark SET fieldsJson = '{"v":1' WHERE id = 'action-10'; DELETE FROM mark_words WHERE mark_id = 'action-10'`,
+      `UPDATE Mark SET fieldsJson = '{"v":1' WHERE id = 'action-10'; DELETE FROM search_entry WHERE row = 'action-10'`,
     ),
   },
   {
@@ -181,21 +181,23 @@ const spoilings: Spoiling[] = [
     rule: "search-differs",
     severity: "wrong",
     names: /action-10 \(missing\)/,
-    spoil: sql("DELETE FROM mark_words WHERE mark_id = 'action-10'"),
+    spoil: sql("DELETE FROM search_entry WHERE row = 'action-10'"),
   },
   {
     name: "a search table with too much in it",
     rule: "search-differs",
     severity: "wrong",
     names: /gotcha-11 \(too much\)/,
-    spoil: sql("INSERT INTO mark_words (mark_id, build_id, words) VALUES ('gotcha-11', 'build-1', 'x')"),
+    spoil: sql(
+      "INSERT INTO search_entry (source, row, part, kind, text, head, body, facets) VALUES ('mark', 'gotcha-11', 0, 'gotcha', 'x', '', 'x', '')",
+    ),
   },
   {
     name: "no search table",
     rule: "search-differs",
     severity: "wrong",
     names: /action-10/,
-    spoil: sql("DROP TABLE mark_words"),
+    spoil: sql("DROP TABLE search_entry"),
   },
   {
     name: "a database from a later version",
@@ -267,17 +269,18 @@ describe("an audit", () => {
     const { client, workshop } = opened;
     const before = allRows(workshop.database);
     await client.$disconnect();
-    tamper(workshop.database, "DELETE FROM mark_words");
+    tamper(workshop.database, "DELETE FROM search_entry");
     fs.rmSync(film(opened));
     const made = await audit(workshop, { ...options, rebuild: true });
-    expect(made.rebuilt).toEqual(["mark_words"]);
+    expect(made.rebuilt).toEqual(["search_entry"]);
     expect(made.findings.map((one) => one.rule)).toEqual(["recording-missing"]);
     expect(allRows(workshop.database)).toEqual(before);
     const again = openWorkshop(workshop.folder, programRoot);
-    expect((await findMarks(again.client, "cover")).map((one) => one.markId).sort()).toEqual([
-      "action-10",
-      "part-12",
-    ]);
+    expect(
+      find(again.workshop, { text: "cover", kinds: ["action", "part"] })
+        .found.map((one) => one.row)
+        .sort(),
+    ).toEqual(["action-10", "part-12"]);
     await again.client.$disconnect();
   });
 

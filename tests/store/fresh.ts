@@ -54,6 +54,8 @@ export async function writeDocument({ client }: OpenWorkshop, document: BuildDoc
     ...document.releases.map(put("release")),
     ...document.errata.map(put("erratum")),
     ...document.decisions.map(put("draftDecision")),
+    ...document.gotchas.map(put("gotcha")),
+    ...document.sightings.map(put("sighting")),
   ];
   await apply(client, commandOf(puts, "write the sample", null));
 }

@@ -40,7 +40,7 @@ describe("the command line", () => {
     const refused = witness(target, "restore", folder, "--json");
     expect(JSON.parse(refused.stdout)).toMatchObject({ found: expect.stringContaining("workshop.db") });
 
-    tamper(path.join(target, "workshop.db"), "DELETE FROM mark_words");
+    tamper(path.join(target, "workshop.db"), "DELETE FROM search_entry");
     const wrong = witness(workshop.folder, "audit", "--workshop", target, "--json");
     expect(wrong).toMatchObject({ status: 3, stderr: "" });
     expect(JSON.parse(wrong.stdout).findings).toMatchObject([{ rule: "search-differs" }]);
@@ -102,7 +102,7 @@ describe("the door of the page", () => {
 
   test("runs an audit, says what is wrong, and mends the search table when that is asked for", async () => {
     opened = await workshopWithEverything();
-    tamper(opened.workshop.database, "DELETE FROM mark_words");
+    tamper(opened.workshop.database, "DELETE FROM search_entry");
     await begin("audit", {});
     expect(await ended("audit")).toMatchObject({
       wrong: true,
@@ -111,7 +111,7 @@ describe("the door of the page", () => {
     await begin("audit", { rebuild: true });
     expect(await ended("audit")).toMatchObject({
       wrong: false,
-      result: { findings: [], rebuilt: ["mark_words"] },
+      result: { findings: [], rebuilt: ["search_entry"] },
     });
   });
 

@@ -158,7 +158,7 @@ export function allRows(file: string, only?: readonly string[]): Record<string, 
   try {
     const tables = database
       .prepare(
-        "SELECT name FROM sqlite_master WHERE type = 'table' AND name NOT LIKE 'sqlite_%' AND name NOT LIKE 'mark_words_%' ORDER BY name",
+        "SELECT name FROM sqlite_master WHERE type = 'table' AND name NOT LIKE 'sqlite_%' AND name NOT LIKE 'mark_words%' AND name NOT LIKE 'search_words%' AND name <> 'search_term' ORDER BY name",
       )
       .pluck()
       .all() as string[];
@@ -167,12 +167,23 @@ export function allRows(file: string, only?: readonly string[]): Record<string, 
         .filter((table) => !only || only.includes(table))
         .map((table) => [
           table,
-          (database.prepare(`SELECT * FROM "${table}"`).all() as object[]).sort(byText),
+          (database.prepare(`SELECT * FROM "${table}"`).all() as object[]).map(withoutNumber).sort(byText),
         ]),
     );
   } finally {
     database.close();
   }
+}
+
+/** The search tables number their entries as they come; a rebuild numbers them anew. */
+function withoutNumber(row: object): object {
+  const { number: _, ...rest } = row as { number?: number };
+  return rest;
+}
+
+/** What can be found. */
+export function foundEntries(file: string): object[] {
+  return (allRows(file, ["search_entry"]).search_entry ?? []) as object[];
 }
 
 function byText(a: object, b: object): number {

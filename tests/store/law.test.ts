@@ -2,10 +2,18 @@ import fc from "fast-check";
 import { expect, test } from "vitest";
 import { newBuild, newSitting, type Recording } from "#lib/build/index.ts";
 import { kindNames, type Mark, newMark } from "#lib/mark/index.ts";
-import { apply, loadBuild, type OpenWorkshop, type Put, rebuildSearch, step } from "#lib/store/index.ts";
+import {
+  apply,
+  loadBuild,
+  type OpenWorkshop,
+  type Put,
+  projectionsIn,
+  rebuildSearch,
+  step,
+} from "#lib/store/index.ts";
 import { sampleDocument } from "../sample.ts";
 import { freshWorkshop, writeDocument } from "./fresh.ts";
-import { allRows } from "./kept.ts";
+import { foundEntries } from "./kept.ts";
 
 /** One thing that a restorer does. Numbers choose among what is there at that moment. */
 type Deed =
@@ -189,9 +197,9 @@ function present(state: State): State {
   return Object.fromEntries(Object.entries(state).filter(([, row]) => row.gone === null));
 }
 
-async function expectProjection({ client, workshop }: OpenWorkshop): Promise<void> {
-  const words = () => allRows(workshop.database, ["mark_words"]);
+async function expectProjection({ workshop }: OpenWorkshop): Promise<void> {
+  const words = () => foundEntries(workshop.database);
   const before = words();
-  await rebuildSearch(client);
+  rebuildSearch(workshop.database, projectionsIn(process.cwd()));
   expect(words()).toEqual(before);
 }

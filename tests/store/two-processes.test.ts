@@ -1,9 +1,9 @@
 import { afterAll, expect, test } from "vitest";
 import { audit } from "#lib/store/audit/index.ts";
-import { history, loadBuild, openWorkshop, rebuildSearch } from "#lib/store/index.ts";
+import { history, loadBuild, openWorkshop, projectionsIn, rebuildSearch } from "#lib/store/index.ts";
 import { sampleDocument } from "../sample.ts";
 import { freshWorkshop, writeDocument } from "./fresh.ts";
-import { allRows, programRoot } from "./kept.ts";
+import { foundEntries, programRoot } from "./kept.ts";
 import { bundleChild, runChild, startChild } from "./kill/kill.ts";
 import type { Wrote } from "./kill/works/many.ts";
 
@@ -43,11 +43,11 @@ test("two processes write to one workshop: every command is there, and what was 
   expect(log).toHaveLength(commands);
   expect(new Set(log.map((line) => line.seq)).size).toBe(commands);
 
-  const words = () => allRows(workshop.database, ["mark_words"]);
+  const words = () => foundEntries(workshop.database);
   const before = words();
-  await rebuildSearch(reopened.client);
+  rebuildSearch(workshop.database, projectionsIn(programRoot));
   expect(words()).toEqual(before);
-  expect(before.mark_words).toHaveLength(marks.length);
+  expect(before.filter((one) => "source" in one && one.source === "mark")).toHaveLength(marks.length);
   await reopened.client.$disconnect();
   expect(
     (await audit(workshop, { programRoot })).findings.filter((one) => one.severity !== "advice"),

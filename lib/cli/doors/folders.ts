@@ -24,7 +24,10 @@ export async function foldersDoor(
     if (req.method !== "POST")
       answer(res, 405, { found: "Only POST is answered here.", expected: "", todo: "" });
     else if (pathname === "/folders/demo") await bring(opened, res, demoFolder(root), "replace");
-    else if (pathname === "/folders/in") {
+    else if (pathname === "/folders/gotcha-demo") {
+      for (const name of ["first", "second"]) await bringBuild(opened, pumpFolder(root, name), "replace");
+      await bring(opened, res, pumpFolder(root, "third"), "replace");
+    } else if (pathname === "/folders/in") {
       const { folder, choice } = ask(incoming, await readJson(req));
       await bring(opened, res, folder, choice);
     } else if (pathname === "/folders/out") {
@@ -42,6 +45,11 @@ export async function foldersDoor(
 /** Where the demonstration lies, in the program's own folder. */
 export function demoFolder(root: string): string {
   return path.join(root, "content-demo", "ostrey-pump");
+}
+
+/** Where the three small builds lie that show the gotcha book at work. */
+export function pumpFolder(root: string, name: string): string {
+  return path.join(root, "content-demo", "halvern-pumps", name);
 }
 
 async function bring(

@@ -1,9 +1,11 @@
 import fs from "node:fs/promises";
 import type { IncomingMessage, ServerResponse } from "node:http";
 import { check } from "#lib/check/index.ts";
+import { brief, openingOf } from "#lib/gotcha/index.ts";
 import { diskName } from "#lib/media/index.ts";
 import { compile } from "#lib/procedure/index.ts";
 import {
+  briefNotes,
   historyOf,
   type Output,
   type PublishOptions,
@@ -17,7 +19,7 @@ import {
   toPartsCsv,
   toPdf,
 } from "#lib/publish/index.ts";
-import { loadBuild, type OpenWorkshop } from "#lib/store/index.ts";
+import { bookOf, loadBook, loadBuild, type OpenWorkshop } from "#lib/store/index.ts";
 import { answer, answerError } from "./answer.ts";
 import { stillPath } from "./stills.ts";
 
@@ -61,10 +63,13 @@ export async function printDoor(
       return;
     }
     const checked = check(compile(document), document);
+    const printedOn = new Date().toISOString().slice(0, 10);
+    const book = bookOf(await loadBook(opened.client), document);
     const output = await maker.make(checked, {
+      brief: briefNotes(brief(book, openingOf(document), printedOn)),
       stills: async (sha256) => fs.readFile(stillPath(opened.workshop, sha256)).catch(() => null),
       history: historyOf(document, checked.procedure),
-      printedOn: new Date().toISOString().slice(0, 10),
+      printedOn,
       edition: url.searchParams.get("edition") === "bench" ? "bench" : "page",
       paper: url.searchParams.get("paper") === "letter" ? "letter" : "a4",
     });

@@ -1,6 +1,7 @@
 import type { Element } from "hast";
 import { h } from "hastscript";
 import type { CheckedProcedure, Figure, Procedure, StageOfSteps } from "#lib/procedure/tree.ts";
+import type { BriefNote } from "../brief.ts";
 import { cleanTree, type Replaced, textCleaner } from "../clean.ts";
 import type { PublishOptions } from "../output.ts";
 import type { SheetState } from "../state.ts";
@@ -19,6 +20,8 @@ export interface BodyOptions extends Pick<PublishOptions, "history" | "changedSt
   forScreen?: boolean;
   /** The reader ticks steps and writes own readings into the file. */
   forReader?: boolean;
+  /** What bit before, in front of the steps. */
+  brief?: readonly BriefNote[];
   /** Receives what was replaced in the texts. */
   replaced?: Replaced;
 }
@@ -35,7 +38,10 @@ export function procedureBody(checked: CheckedProcedure, options: BodyOptions): 
   const history = options.history && cleanTree(options.history, clean);
   return h("article.procedure", { lang: languageOf(procedure), "data-build": procedure.buildId }, [
     ...(options.notices ?? []).map((text) => h("p.notice", { role: "note" }, clean(text))),
-    ...frontNodes(procedure, state, history && correctionNodes(history)),
+    ...frontNodes(procedure, state, {
+      brief: cleanTree(options.brief ?? [], clean),
+      corrections: history ? correctionNodes(history) : [],
+    }),
     ...procedure.stages.map((stage) => stageNode(stage, options)),
     ...measurementList(procedure),
     ...(history ? revisionNodes(history) : []),

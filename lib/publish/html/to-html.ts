@@ -30,6 +30,7 @@ export async function toHtml(checked: CheckedProcedure, options: PublishOptions)
   const body = procedureBody(checked, {
     forReader: true,
     state: sheetState(checked, options, hash),
+    brief: options.brief,
     replaced,
     history: options.history,
     changedSteps: options.changedSteps,

@@ -2,6 +2,7 @@ import type { RootContent } from "mdast";
 import { remark } from "remark";
 import remarkGfm from "remark-gfm";
 import type { CheckedProcedure, Procedure } from "#lib/procedure/tree.ts";
+import { type BriefNote, briefHeading } from "../brief.ts";
 import { cleanTree, type Replaced, replacedSentence, textCleaner } from "../clean.ts";
 import { contentHash } from "../content-hash.ts";
 import { limits } from "../limits.ts";
@@ -35,8 +36,9 @@ export async function toMarkdown(checked: CheckedProcedure, options: PublishOpti
   const stills = await fetchStills(procedure, options);
   const history = options.history && cleanTree(options.history, textCleaner(replaced));
   const state = cleanTree(sheetState(checked, options, contentHash(checked)), textCleaner(replaced));
+  const brief = cleanTree(options.brief ?? [], textCleaner(replaced));
   const tree = root([
-    ...front(procedure, state, history ? corrections(history) : []),
+    ...front(procedure, state, { brief, corrections: history ? corrections(history) : [] }),
     ...procedure.stages.flatMap(({ stage, steps }) => [
       heading(2, stageName(stage)),
       ...steps.flatMap((step) => stepNodes(step, (sha256) => stills.found.has(sha256))),
@@ -56,7 +58,11 @@ export async function toMarkdown(checked: CheckedProcedure, options: PublishOpti
   };
 }
 
-function front(procedure: Procedure, state: SheetState, corrections: RootContent[]): RootContent[] {
+function front(
+  procedure: Procedure,
+  state: SheetState,
+  { brief, corrections }: { brief: readonly BriefNote[]; corrections: RootContent[] },
+): RootContent[] {
   const open = openItems(procedure);
   const cautions = groupedCautions(procedure);
   return [
@@ -75,6 +81,7 @@ function front(procedure: Procedure, state: SheetState, corrections: RootContent
       : []),
     heading(2, limits.heading),
     ...limits.paragraphs.map((text) => paragraph(text)),
+    ...(brief.length > 0 ? [heading(2, briefHeading), ...brief.flatMap(briefNodes)] : []),
     ...(cautions.length > 0
       ? [heading(2, "Before you start"), ...cautions.map((one) => cautionNode(one, stepNumbers(one.steps)))]
       : []),
@@ -101,6 +108,15 @@ function revisions({ revisions }: History): RootContent[] {
     ` ${[line.changed || "First release.", index === revisions.length - 1 ? "" : againText(line)].map(oneLine).filter(Boolean).join(" ")}`,
   ]);
   return [heading(2, "Revisions"), ...list(items)];
+}
+
+/** A gotcha stands as one list, its symptom first. */
+function briefNodes(note: BriefNote): RootContent[] {
+  const [symptom, ...rest] = note;
+  return [
+    ...(symptom ? [paragraph(strong(symptom[1]))] : []),
+    ...list(rest.map(([label, text]) => [strong(label), ` ${oneLine(text)}`])),
+  ];
 }
 
 function supplies(title: string, lines: Procedure["tools"]): RootContent[] {

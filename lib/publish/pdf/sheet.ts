@@ -10,6 +10,7 @@ import type {
   Step,
   SupplyUse,
 } from "#lib/procedure/tree.ts";
+import type { BriefNote } from "../brief.ts";
 import { paragraphs } from "../clean.ts";
 import { limits } from "../limits.ts";
 import type { Paper, PublishOptions } from "../output.ts";
@@ -53,10 +54,14 @@ export function printSheet(
   {
     paper,
     stills,
+    brief,
     edition = "page",
     history = { revisions: [], corrections: [] },
     changedSteps = [],
-  }: { paper: Paper; stills: Stills["found"] } & Pick<PublishOptions, "edition" | "history" | "changedSteps">,
+  }: { paper: Paper; stills: Stills["found"]; brief: readonly BriefNote[] } & Pick<
+    PublishOptions,
+    "edition" | "history" | "changedSteps"
+  >,
 ) {
   const steps = allSteps(procedure);
   const [lang, region] = languageParts(procedure.language);
@@ -84,6 +89,7 @@ export function printSheet(
     })),
     cautions: groupedCautions(procedure).map((one) => ({ ...caution(one), steps: stepNumbers(one.steps) })),
     limits,
+    brief: brief.map((note) => note.map(([label, text]) => [label, wide(text)])),
     tools: procedure.tools.map((one) => ({ ...supply(one), steps: stepNumbers(one.steps) })),
     consumables: procedure.consumables.map((one) => ({ ...supply(one), steps: stepNumbers(one.steps) })),
     parts: procedure.parts.map((part) => ({

@@ -44,6 +44,7 @@ export async function toPdf(checked: CheckedProcedure, options: PublishOptions):
     ...printSheet(procedure, cleanTree(sheetState(checked, options, contentHash(checked)), clean), {
       paper: options.paper ?? "a4",
       edition: options.edition,
+      brief: cleanTree(options.brief ?? [], clean),
       stills: stills.found,
       history: options.history && cleanTree(options.history, clean),
       changedSteps: options.changedSteps,

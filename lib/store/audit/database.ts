@@ -3,7 +3,7 @@ import { MigrationError, missingMigrations } from "../sqlite/migrate.ts";
 import { brokenReferences, integrityTroubles, type Reading } from "../sqlite/read.ts";
 import { type Look, said } from "./look.ts";
 
-const searchTable = /FTS5 table main\.mark_words/;
+const searchTable = /FTS5 table main\.search_words/;
 
 /** Whether the database file is whole, by SQLite's own word. Damage to the search table alone can be mended. */
 export function checkWhole(database: Reading): Finding[] {
@@ -31,7 +31,7 @@ export function checkWhole(database: Reading): Finding[] {
       said({
         rule: "search-damaged",
         severity: "wrong",
-        where: "mark_words",
+        where: "search_words",
         evidence: search.join("\n"),
         found: "The table that finds words is damaged; the marks themselves are whole.",
         expected: "A search table that SQLite reads through without a fault.",

@@ -1,11 +1,11 @@
 import type { Finding } from "#lib/finding/index.ts";
-import type { Mark } from "#lib/mark/index.ts";
-import { searchWords } from "../search.ts";
-import { indexedWords, type Reading, rowsOf } from "../sqlite/read.ts";
-import { decode } from "../tables.ts";
+import type { SearchEntry } from "../search/index.ts";
+import { entriesOfDisk, searched } from "../search/rebuild.ts";
+import { type Reading, rowsOf } from "../sqlite/read.ts";
+import { indexedEntries, unmatchedNumbers } from "../sqlite/search.ts";
 import { few, type Look, said } from "./look.ts";
 
-/** The search table against what it would be if it were made anew from the marks. */
+/** The search tables against what they would be if they were made anew. */
 export function checkWords({ database }: Look): Finding[] {
   const differing = differingWords(database);
   if (differing.length === 0) return [];
@@ -13,39 +13,54 @@ export function checkWords({ database }: Look): Finding[] {
     said({
       rule: "search-differs",
       severity: "wrong",
-      where: "mark_words",
+      where: "search_entry",
       evidence: differing.join("\n").slice(0, 20_000),
-      found: `The table that finds words differs from the marks in ${differing.length}: ${few(differing)}.`,
-      expected: "The words of every mark that is not struck out, once.",
-      todo: "Run audit with --rebuild: it is made anew from the marks, which are whole.",
+      found: `The tables that find words differ from what was written in ${differing.length}: ${few(differing)}.`,
+      expected: "The words of everything that is not struck out, once.",
+      todo: "Run audit with --rebuild: they are made anew from the marks and the other records, which are whole.",
     }),
   ];
 }
 
-/** Marks of which the search table holds other words than a rebuild would, with how it differs. */
+/** Entries that the search tables hold otherwise than a rebuild would, with how they differ. */
 export function differingWords(database: Reading): string[] {
   const expected = new Map<string, string>();
-  for (const columns of rowsOf(database, "Mark")) {
-    const line = wordsToFind(columns);
-    if (line !== null) expected.set(String(columns.id), line);
+  for (const { table, name } of searched) {
+    for (const columns of rowsOf(database, name)) {
+      for (const entry of entriesOfDisk(table, columns)) expected.set(nameOf(entry), contentOf(entry));
+    }
   }
   const differing: string[] = [];
-  for (const { mark_id, build_id, words } of indexedWords(database)) {
-    const line = expected.get(mark_id);
-    expected.delete(mark_id);
-    if (line === undefined) differing.push(`${mark_id} (too much)`);
-    else if (line !== `${build_id}\n${words}`) differing.push(`${mark_id} (other words)`);
+  for (const entry of indexedEntries(database)) {
+    const content = expected.get(nameOf(entry));
+    expected.delete(nameOf(entry));
+    if (content === undefined) differing.push(`${nameOf(entry)} (too much)`);
+    else if (content !== contentOf(entry)) differing.push(`${nameOf(entry)} (other words)`);
   }
-  return [...differing, ...[...expected.keys()].map((id) => `${id} (missing)`)];
+  const missing = [...expected.keys()].map((name) => `${name} (missing)`);
+  const unmatched = unmatchedNumbers(database).map((number) => `entry ${number} (cannot be found)`);
+  return [...differing, ...missing, ...unmatched];
 }
 
-function wordsToFind(columns: Record<string, unknown>): string | null {
-  try {
-    const mark = decode("mark", columns) as unknown as Mark;
-    const words = searchWords(mark);
-    return mark.gone === null && words !== "" ? `${mark.buildId}\n${words}` : null;
-  } catch {
-    // A row that cannot be read is spoken of by itself.
-    return null;
-  }
+function nameOf({ source, row, part }: SearchEntry): string {
+  return part === 0 ? `${source} ${row}` : `${source} ${row} ${part}`;
+}
+
+function contentOf(entry: SearchEntry): string {
+  const { source, row, part, build, machine, sitting, recording, at, kind, text, head, body, facets } = entry;
+  return JSON.stringify([
+    source,
+    row,
+    part,
+    build,
+    machine,
+    sitting,
+    recording,
+    at,
+    kind,
+    text,
+    head,
+    body,
+    facets,
+  ]);
 }

@@ -81,14 +81,6 @@ export function isInLog(database: Reading, text: string): boolean {
   );
 }
 
-const wordsRow = z.object({ mark_id: z.string(), build_id: z.string(), words: z.string() });
-
-/** What the search table holds; nothing where there is no such table. */
-export function indexedWords(database: Reading): z.infer<typeof wordsRow>[] {
-  if (!database.prepare("SELECT 1 FROM sqlite_master WHERE name = 'mark_words'").get()) return [];
-  return z.array(wordsRow).parse(database.prepare("SELECT mark_id, build_id, words FROM mark_words").all());
-}
-
 const placeRow = z.object({
   recordingId: z.string(),
   name: z.string(),

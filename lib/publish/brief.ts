@@ -1,0 +1,24 @@
+import { severities } from "#lib/build/index.ts";
+import type { BriefLine } from "#lib/gotcha/index.ts";
+
+/** One gotcha of the printed brief, as labels and texts in their order. */
+export type BriefNote = readonly (readonly [label: string, text: string])[];
+
+/** The heading of the printed brief. */
+export const briefHeading = "What bit before";
+
+/** A brief as it is printed: what the book knew on that day of the assembly that is to be opened. */
+export function briefNotes(lines: readonly BriefLine[]): BriefNote[] {
+  return lines.map(({ entry: { gotcha }, why }) => {
+    const bad = severities.find((one) => one.value === gotcha.severity)?.label ?? "";
+    const says: [string, string][] = [
+      ["What bit:", gotcha.symptom],
+      [gotcha.cause === "proven" ? "Why:" : "Why, as is suspected:", gotcha.mechanism],
+      ["It costs:", [bad, gotcha.consequence].filter((text) => text.trim() !== "").join(". ")],
+      ["How to tell:", gotcha.tell],
+      ["Instead:", gotcha.avoid],
+      ["Shown because:", why.join(" ")],
+    ];
+    return says.filter(([, text]) => text.trim() !== "");
+  });
+}
