@@ -1,11 +1,12 @@
 "use client";
-import { useEffect, useId, useRef, useState } from "react";
-import { present } from "#lib/build/index.ts";
+import Link from "next/link";
+import { useEffect, useId, useMemo, useRef, useState } from "react";
 import type { Field, Mark } from "#lib/mark/index.ts";
 import { typedOf, wordsOf } from "#lib/mark/index.ts";
 import { read, say } from "#lib/quantity/index.ts";
 import { useSession, useSessionView } from "../session/provider.tsx";
 import { settleItem, writeField } from "./deeds.ts";
+import { usedBefore } from "./used-before.ts";
 
 /** How long a pause in typing is before what was typed goes to disk, in milliseconds. */
 const PAUSE = 250;
@@ -82,11 +83,13 @@ export function FieldOf({ mark, field }: { mark: Mark; field: Field }) {
           {...common}
           type="text"
           inputMode={field.form === "count" ? "numeric" : "text"}
-          list={field.form === "item" ? `${id}-items` : undefined}
+          list={`${id}-known`}
           onChange={(event) => change(event.target.value)}
         />
       )}
-      {field.form === "item" && <ItemNames id={`${id}-items`} />}
+      {field.form !== "text" && field.form !== "choice" && (
+        <Known id={`${id}-known`} mark={mark} field={field} />
+      )}
       {field.form === "quantity" && <ReadAs text={text} />}
     </div>
   );
@@ -117,13 +120,14 @@ function Choices({
   );
 }
 
-/** Names of the machine's parts, offered while one is typed. */
-function ItemNames({ id }: { id: string }) {
+/** What can be picked while a field is typed: the machine's parts, and what stands in that field of other marks. */
+function Known({ id, mark, field }: { id: string; mark: Mark; field: Field }) {
   const { document } = useSessionView();
+  const known = useMemo(() => usedBefore(document, mark, field), [document, mark, field]);
   return (
     <datalist id={id}>
-      {present(document.items).map((item) => (
-        <option key={item.id} value={item.name} />
+      {known.map((text) => (
+        <option key={text} value={text} />
       ))}
     </datalist>
   );
@@ -135,7 +139,14 @@ function ReadAs({ text }: { text: string }) {
   const reading = read(text, { decimal: document.build.decimal });
   return (
     <div className="read-as" aria-live="polite">
-      {reading.kind !== "empty" && <b>{say(reading)}</b>}
+      {reading.kind !== "empty" && (
+        <>
+          <b>{say(reading)}</b>{" "}
+          <Link className="small" href={`/reference?q=${encodeURIComponent(text)}`} prefetch={false}>
+            Look it up
+          </Link>
+        </>
+      )}
     </div>
   );
 }

@@ -33,7 +33,7 @@ export function BuildTitleBlock() {
     { field: "Book", value: "Gotchas", href: "/gotchas" },
     { field: "Book", value: "Find", href: "/find" },
     { field: "Book", value: "Reference", href: "/reference" },
-    { field: "Findings", value: sayCount(findings), href: `${home}/procedure#findings` },
+    { field: "Findings", value: sayCount(findings), href: `${home}/findings` },
     {
       field: "Deferred",
       value: deferred > 0 ? `${deferred} open` : "none open",

@@ -15,7 +15,7 @@ export function Findings() {
 }
 
 /** The way from a finding to what it speaks of. */
-function PlaceOf({ finding }: { finding: Finding }) {
+export function PlaceOf({ finding }: { finding: Finding }) {
   const session = useSession();
   const { document } = useSessionView();
   const mark = document.marks.find((one) => one.id === finding.place.mark && one.gone === null);

@@ -84,7 +84,7 @@ function NextRelease() {
         <p className="finding wrong" role="note">
           {wrong === 1 ? "One finding says" : `${wrong} findings say`} that something is wrong. It is mended,
           or answered with a reason, before the procedure is released.{" "}
-          <Link href={`/builds/${document.build.id}/procedure#findings`}>Show them</Link>
+          <Link href={`/builds/${document.build.id}/findings`}>Show them</Link>
         </p>
       )}
       {latest && (

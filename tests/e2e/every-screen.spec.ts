@@ -11,6 +11,7 @@ const screens = [
   ["log without film", "BUILD/sittings/demo-sitting-desk", ".log-row"],
   ["procedure", "BUILD/procedure", ".procedure"],
   ["releases", "BUILD/releases", "main"],
+  ["findings", "BUILD/findings", "main"],
   ["film", "BUILD/film", "main"],
   ["changes", "BUILD/changes", "main"],
   ["settings", "/settings", "main"],

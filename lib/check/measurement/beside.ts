@@ -8,7 +8,7 @@ export interface Beside {
   item: string;
   /** The part marks of its part, in order. */
   parts: readonly Mark[];
-  /** Other measurements of the same part, the nearest ones, in order. */
+  /** Other measurements of the same part, the nearest ones, in order; then those of its mate. */
   others: readonly Mark[];
   /** Whether something was done later about what was found. */
   putRight: boolean;
@@ -22,9 +22,13 @@ export function measurementsOf(document: BuildDocument, marks: ReadonlyMap<strin
   const told = [...marks.values()].filter((mark) => mark.kind === "measurement" || mark.kind === "part");
   told.sort(compareMarks(clocksOf(document)));
   const groups = byItem(told);
+  const items = new Map(told.map((mark) => [nameOf(mark, "item"), itemOf(mark)]));
+  const groupOf = (item: string | undefined) => (item ? groups.get(item) : undefined);
   return told
     .filter((mark) => mark.kind === "measurement")
-    .map((mark) => beside(mark, (itemOf(mark) === "" ? undefined : groups.get(itemOf(mark))) ?? [mark]));
+    .map((mark) =>
+      beside(mark, groupOf(itemOf(mark)) ?? [mark], groupOf(items.get(nameOf(mark, "mate"))) ?? []),
+    );
 }
 
 function byItem(marks: readonly Mark[]): Map<string, Mark[]> {
@@ -37,15 +41,17 @@ function byItem(marks: readonly Mark[]): Map<string, Mark[]> {
   return groups;
 }
 
-const itemOf = (mark: Mark): string => mark.fields.itemId ?? wordsOf(mark, "item").toLowerCase();
+const nameOf = (mark: Mark, field: "item" | "mate"): string => wordsOf(mark, field).toLowerCase();
+const itemOf = (mark: Mark): string => mark.fields.itemId ?? nameOf(mark, "item");
 
-function beside(mark: Mark, group: readonly Mark[]): Beside {
+function beside(mark: Mark, group: readonly Mark[], mate: readonly Mark[]): Beside {
   const measurements = group.filter((other) => other.kind === "measurement");
+  const ofMate = mate.filter((other) => other.kind === "measurement" && !group.includes(other));
   return {
     mark,
     item: itemOf(mark),
     parts: group.filter((other) => other.kind === "part"),
-    others: nearestOf(measurements, mark),
+    others: [...nearestOf(measurements, mark), ...ofMate.slice(0, mostRelated)],
     putRight:
       fittedOtherwise(mark, mark) ||
       group.slice(group.indexOf(mark) + 1).some((later) => changes(later) || fittedOtherwise(mark, later)),

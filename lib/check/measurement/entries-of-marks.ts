@@ -56,7 +56,7 @@ function verdictOf({ mark, putRight }: Beside, field: CharacteristicValue): stri
   return [wordsOf(mark, "note"), field === "asFound" && putRight ? "renewed" : ""].filter(Boolean).join("; ");
 }
 
-/** The other measurements of the part, each by its surest value. */
+/** The other measurements of the part, and those of its mate with its name, each by its surest value. */
 function relatedOf({ mark, others }: Beside): Related {
   return others
     .filter((other) => !sameCharacteristic(other, mark))
@@ -64,6 +64,8 @@ function relatedOf({ mark, others }: Beside): Related {
       const field = (["asFitted", "asFound", "specified"] as const).find(
         (name) => typedOf(other, name) !== "",
       );
-      return field ? [{ what: wordsOf(other), text: typedOf(other, field) }] : [];
+      const mate = wordsOf(other, "item") !== wordsOf(mark, "item") ? wordsOf(other, "item") : "";
+      const what = [mate, wordsOf(other)].filter(Boolean).join(" ");
+      return field ? [{ what, text: typedOf(other, field) }] : [];
     });
 }

@@ -27,6 +27,7 @@ export const measurement = defineKind({
     { name: "specified", label: "Specified", form: "quantity" },
     { name: "limit", label: "Limit", form: "quantity" },
     { name: "asFitted", label: "As fitted", form: "quantity" },
+    { name: "mate", label: "Its mate", form: "line", hint: "the part it fits in, on or against" },
     { name: "instrument", label: "Instrument", form: "line" },
     { name: "source", label: "Source", form: "choice", choices: valueSources },
     { name: "sourceNote", label: "Which book, person or rule", form: "line" },

@@ -1,0 +1,122 @@
+"use client";
+import { present } from "#lib/build/index.ts";
+import { type Finding, open, sayCount, severities } from "#lib/finding/index.ts";
+import type { Step } from "#lib/procedure/index.ts";
+import { Conflicts } from "../log/conflicts.tsx";
+import { Saved } from "../log/keys-panel.tsx";
+import { FindingNote } from "../parts/finding-note.tsx";
+import { BuildTitleBlock } from "../parts/title-block.tsx";
+import { PlaceOf } from "../procedure/findings.tsx";
+import { useDerived, useSessionView } from "../session/provider.tsx";
+
+const headings = {
+  wrong: [
+    "Wrong",
+    "What arithmetic, a published standard or the build itself shows. A release waits for these.",
+  ],
+  doubtful: ["Doubtful", "Worth a look: it may be right, and then says why."],
+  advice: ["Advice", "What would help a stranger at the bench."],
+} as const;
+
+/** All findings of a build: by how sure they are, then in the order of the steps; then what has been answered. */
+export function FindingsSheet() {
+  const { document } = useSessionView();
+  const { findings, stepOf } = useDerived();
+  const waiting = open(findings);
+  const answered = findings.filter((one) => one.answer !== undefined);
+  return (
+    <>
+      <main className="page">
+        <p className="soft small" style={{ margin: 0 }}>
+          {document.build.title}
+        </p>
+        <h1>Findings</h1>
+        <p className="soft">{sayCount(findings)}</p>
+        <Conflicts />
+        {severities.map((severity) => {
+          const [title, says] = headings[severity];
+          return (
+            <Group
+              key={severity}
+              title={title}
+              says={says}
+              findings={waiting.filter((one) => one.severity === severity)}
+              stepOf={stepOf}
+            />
+          );
+        })}
+        <Group
+          title="Answered"
+          says="They stand, for the reason given."
+          findings={answered}
+          stepOf={stepOf}
+        />
+        <Lapsed findings={findings} />
+        <Saved />
+      </main>
+      <BuildTitleBlock />
+    </>
+  );
+}
+
+function Group({
+  title,
+  says,
+  findings,
+  stepOf,
+}: {
+  title: string;
+  says: string;
+  findings: Finding[];
+  stepOf: ReadonlyMap<string, Step>;
+}) {
+  if (findings.length === 0) return null;
+  const stepOfFinding = (one: Finding) => (one.place.mark ? stepOf.get(one.place.mark) : undefined);
+  const numbers = [...new Set(findings.map((one) => stepOfFinding(one)?.number ?? 0))].sort((a, b) => a - b);
+  return (
+    <section className="block" aria-labelledby={`findings-${title}`}>
+      <h2 id={`findings-${title}`}>
+        {title} <span className="soft num">{findings.length}</span>
+      </h2>
+      <p className="soft small">{says}</p>
+      {numbers.map((number) => {
+        const ofStep = findings.filter((one) => (stepOfFinding(one)?.number ?? 0) === number);
+        const step = ofStep[0] && stepOfFinding(ofStep[0]);
+        return (
+          <div key={number}>
+            <h3 className="small">{step ? `Step ${step.number}: ${step.title}` : "In no step"}</h3>
+            {ofStep.map((one) => (
+              <FindingNote key={one.key} finding={one} place={<PlaceOf finding={one} />} />
+            ))}
+          </div>
+        );
+      })}
+    </section>
+  );
+}
+
+/** Answers that hold for nothing now: what they spoke of has changed. They are kept, and hold again when it is back. */
+function Lapsed({ findings }: { findings: Finding[] }) {
+  const { document } = useSessionView();
+  const holding = new Set(findings.map((one) => `${one.key}\n${one.evidence}`));
+  const lapsed = present(document.answers).filter((one) => !holding.has(`${one.key}\n${one.evidence}`));
+  if (lapsed.length === 0) return null;
+  return (
+    <section className="block" aria-labelledby="findings-lapsed">
+      <h2 id="findings-lapsed">
+        Answers that have lapsed <span className="soft num">{lapsed.length}</span>
+      </h2>
+      <p className="soft small">
+        What they spoke of has changed since. They hold again when it is as it was.
+      </p>
+      <ul className="lines">
+        {lapsed.map((one) => (
+          <li key={one.id}>
+            <span className="grow">“{one.reason}”</span>
+            <span className="soft small">{one.evidence.split("\n")[0]}</span>
+          </li>
+        ))}
+      </ul>
+    </section>
+  );
+}
