@@ -218,7 +218,7 @@ export const releaseRow = z.object({
   /** Revision letter: "A". */
   revision: z.string().min(1).max(5),
   /** The day of release, ISO 8601: "2026-11-28". */
-  date: z.iso.date(),
+  date: z.string().regex(/^\d{4}-\d\d-\d\d$/),
   /** What changed since the one before, in the restorer's words. */
   changed: text,
   /** What somebody who followed the one before has to do again; empty for nothing. */
