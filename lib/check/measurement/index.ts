@@ -4,18 +4,25 @@ import { againstRelated } from "./rules/against-related.ts";
 import { againstSpec } from "./rules/against-spec.ts";
 import { belowNought } from "./rules/below-nought.ts";
 import { boltLength } from "./rules/bolt-length.ts";
+import { camSpeed } from "./rules/cam-speed.ts";
 import { cells } from "./rules/cells.ts";
 import { clockTrain } from "./rules/clock-train.ts";
+import { colourCode } from "./rules/colour-code.ts";
 import { contradiction } from "./rules/contradiction.ts";
+import { electricalRatings } from "./rules/electrical-ratings.ts";
 import { electrics } from "./rules/electrics.ts";
 import { engine } from "./rules/engine.ts";
 import { gears } from "./rules/gears.ts";
 import { holeFor } from "./rules/hole-for.ts";
 import { instrument } from "./rules/instrument.ts";
 import { mixes } from "./rules/mixes.ts";
+import { motorSpeed } from "./rules/motor-speed.ts";
 import { order } from "./rules/order.ts";
 import { pairFit } from "./rules/pair-fit.ts";
 import { pitchCount } from "./rules/pitch-count.ts";
+import { pressureOrder } from "./rules/pressures.ts";
+import { roundSizes } from "./rules/round.ts";
+import { screwTravel } from "./rules/screw-travel.ts";
 import { shrink } from "./rules/shrink.ts";
 import { smallerUnit } from "./rules/smaller-unit.ts";
 import { spanner } from "./rules/spanner.ts";
@@ -23,8 +30,10 @@ import { sums } from "./rules/sums.ts";
 import { swappedRange } from "./rules/swapped-range.ts";
 import { threads } from "./rules/threads.ts";
 import { torque } from "./rules/torque.ts";
+import { transformerTurns } from "./rules/transformer.ts";
 import { unitsDisagree } from "./rules/units-disagree.ts";
 import { usual } from "./rules/usual.ts";
+import { wheelSize } from "./rules/wheel-size.ts";
 import { workingVoltage } from "./rules/working-voltage.ts";
 import { years } from "./rules/years.ts";
 import { sightOf } from "./sight.ts";
@@ -42,6 +51,8 @@ export const entryRules: readonly EntryRule[] = [
   againstSpec,
   againstRelated,
   contradiction,
+  roundSizes,
+  pressureOrder,
   years,
   instrument,
   // fasteners and fits
@@ -53,9 +64,16 @@ export const entryRules: readonly EntryRule[] = [
   boltLength,
   // what follows from what
   gears,
+  wheelSize,
   pitchCount,
+  screwTravel,
+  camSpeed,
   clockTrain,
+  motorSpeed,
   electrics,
+  colourCode,
+  electricalRatings,
+  transformerTurns,
   workingVoltage,
   cells,
   mixes,
