@@ -28,6 +28,8 @@ import { smallerUnit } from "./rules/smaller-unit.ts";
 import { spanner } from "./rules/spanner.ts";
 import { sums } from "./rules/sums.ts";
 import { swappedRange } from "./rules/swapped-range.ts";
+import { threadDrills } from "./rules/thread-drills.ts";
+import { threadMates } from "./rules/thread-mates.ts";
 import { threads } from "./rules/threads.ts";
 import { torque } from "./rules/torque.ts";
 import { transformerTurns } from "./rules/transformer.ts";
@@ -35,6 +37,7 @@ import { unitsDisagree } from "./rules/units-disagree.ts";
 import { usual } from "./rules/usual.ts";
 import { wheelSize } from "./rules/wheel-size.ts";
 import { workingVoltage } from "./rules/working-voltage.ts";
+import { writtenSums } from "./rules/written-sums.ts";
 import { years } from "./rules/years.ts";
 import { sightOf } from "./sight.ts";
 
@@ -45,6 +48,7 @@ export const entryRules: readonly EntryRule[] = [
   swappedRange,
   smallerUnit,
   belowNought,
+  writtenSums,
   sums,
   order,
   // what is said beside them
@@ -57,6 +61,8 @@ export const entryRules: readonly EntryRule[] = [
   instrument,
   // fasteners and fits
   threads,
+  threadMates,
+  threadDrills,
   torque,
   spanner,
   pairFit,
