@@ -4,28 +4,40 @@ import { againstRelated } from "./rules/against-related.ts";
 import { againstSpec } from "./rules/against-spec.ts";
 import { belowNought } from "./rules/below-nought.ts";
 import { boltLength } from "./rules/bolt-length.ts";
+import { camSpeed } from "./rules/cam-speed.ts";
 import { cells } from "./rules/cells.ts";
 import { clockTrain } from "./rules/clock-train.ts";
+import { colourCode } from "./rules/colour-code.ts";
 import { contradiction } from "./rules/contradiction.ts";
+import { electricalRatings } from "./rules/electrical-ratings.ts";
 import { electrics } from "./rules/electrics.ts";
 import { engine } from "./rules/engine.ts";
 import { gears } from "./rules/gears.ts";
 import { holeFor } from "./rules/hole-for.ts";
 import { instrument } from "./rules/instrument.ts";
 import { mixes } from "./rules/mixes.ts";
+import { motorSpeed } from "./rules/motor-speed.ts";
 import { order } from "./rules/order.ts";
 import { pairFit } from "./rules/pair-fit.ts";
 import { pitchCount } from "./rules/pitch-count.ts";
+import { pressureOrder } from "./rules/pressures.ts";
+import { roundSizes } from "./rules/round.ts";
+import { screwTravel } from "./rules/screw-travel.ts";
 import { shrink } from "./rules/shrink.ts";
 import { smallerUnit } from "./rules/smaller-unit.ts";
 import { spanner } from "./rules/spanner.ts";
 import { sums } from "./rules/sums.ts";
 import { swappedRange } from "./rules/swapped-range.ts";
+import { threadDrills } from "./rules/thread-drills.ts";
+import { threadMates } from "./rules/thread-mates.ts";
 import { threads } from "./rules/threads.ts";
 import { torque } from "./rules/torque.ts";
+import { transformerTurns } from "./rules/transformer.ts";
 import { unitsDisagree } from "./rules/units-disagree.ts";
 import { usual } from "./rules/usual.ts";
+import { wheelSize } from "./rules/wheel-size.ts";
 import { workingVoltage } from "./rules/working-voltage.ts";
+import { writtenSums } from "./rules/written-sums.ts";
 import { years } from "./rules/years.ts";
 import { sightOf } from "./sight.ts";
 
@@ -36,16 +48,21 @@ export const entryRules: readonly EntryRule[] = [
   swappedRange,
   smallerUnit,
   belowNought,
+  writtenSums,
   sums,
   order,
   // what is said beside them
   againstSpec,
   againstRelated,
   contradiction,
+  roundSizes,
+  pressureOrder,
   years,
   instrument,
   // fasteners and fits
   threads,
+  threadMates,
+  threadDrills,
   torque,
   spanner,
   pairFit,
@@ -53,9 +70,16 @@ export const entryRules: readonly EntryRule[] = [
   boltLength,
   // what follows from what
   gears,
+  wheelSize,
   pitchCount,
+  screwTravel,
+  camSpeed,
   clockTrain,
+  motorSpeed,
   electrics,
+  colourCode,
+  electricalRatings,
+  transformerTurns,
   workingVoltage,
   cells,
   mixes,

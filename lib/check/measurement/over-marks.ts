@@ -80,18 +80,26 @@ function atItsField(said: Said): Said | null {
 /** A finding about two values is said once, at the first of them. */
 function once(said: Said[]): Said[] {
   const known = new Set<string>();
-  return said.filter(({ remark, sight, item, mark, field }) => {
-    const raws = [...new Set([...sight.facts, ...sight.named].map((fact) => fact.raw))]
-      .filter((raw) => remark.found.includes(raw))
-      .sort();
-    const keys = [
-      `${mark} ${field}`,
-      raws.length < 2 ? `${mark}\n${remark.found}` : `${item}\n${raws.join("\n")}`,
-    ];
+  return said.filter((one) => {
+    const keys = keysOf(one);
     if (keys.some((key) => known.has(key))) return false;
     for (const key of keys) known.add(key);
     return true;
   });
+}
+
+/** What makes two findings one: the same place; the same values of the same part; the same sentence about two of its values. */
+function keysOf({ remark, sight, item, mark, field, entry }: Said): string[] {
+  const raws = [...new Set([...sight.facts, ...sight.named].map((fact) => fact.raw))]
+    .filter((raw) => remark.found.includes(raw))
+    .sort();
+  const told = remark.found.toLowerCase();
+  const named = entry.context.related?.some((one) => told.includes(one.what.toLowerCase())) ?? false;
+  return [
+    `${mark} ${field}`,
+    raws.length < 2 ? `${mark}\n${remark.found}` : `${item}\n${raws.join("\n")}`,
+    ...(named && told.includes(sight.what) ? [`${item}\n${remark.found}`] : []),
+  ];
 }
 
 function found({ rule, mark, field, entry, remark }: Said): Finding {

@@ -9,7 +9,7 @@ export const cells: EntryRule = {
   explanation:
     "The volts of cells in a row add up. A lead-acid cell has two, a little less when it is run down and up to 2.7 while it gasses on charge.",
   source: "arithmetic; nominal voltage of a lead-acid cell: common practice, no source",
-  check: (sight) => [...saidEach(sight), ...oneCell(sight)].slice(0, 1),
+  check: (sight) => [...saidEach(sight), ...oneCell(sight), ...counted(sight)].slice(0, 1),
   examples: [
     {
       says: "six cells of 1.5 V are 9 V",
@@ -62,6 +62,32 @@ function oneCell({ main, what, all, entry }: Sight): Remark[] {
       found: `${main.raw} in one cell.`,
       expected: "About 2 V; 2.7 V at the end of a charge.",
       source: "common practice, no source",
+    },
+  ];
+}
+
+/** A lead-acid battery has two volts a cell. */
+function counted(sight: Sight): Remark[] {
+  if (
+    !/\b(?:lead[- ]acid|battery|accumulator)\b/.test(sight.all) ||
+    /\b(?:nickel|nife|dry|lithium|zinc|alkaline|leclanch)/.test(sight.all)
+  )
+    return [];
+  const count =
+    sight.facts.find(
+      (fact) => /\bcells?\b/.test(fact.label) && (fact.dimension === "count" || fact.dimension === "number"),
+    ) ?? sight.facts.find((fact) => fact.dimension === "count" && /cell/.test(fact.quantity.unit));
+  const volts = sight.facts.filter((fact) => fact.dimension === "voltage");
+  const [v] = volts;
+  if (!count || !v || volts.length !== 1 || /\bper cell|each|a cell\b/.test(sight.all)) return [];
+  const each = v.si / count.si;
+  if (each > 1.5 && each < 2.8) return [];
+  return [
+    {
+      severity: "doubtful",
+      found: `${v.raw} from ${count.si} cells.`,
+      expected: `About ${sayIn(count.si * 2, v.quantity, 3)}: two volts a cell.`,
+      source: "common practice, no source: nominal voltage of a lead-acid cell",
     },
   ];
 }

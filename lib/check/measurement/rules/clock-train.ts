@@ -9,7 +9,7 @@ export const clockTrain: EntryRule = {
   explanation:
     "Each tooth of an escape wheel gives two beats, so that beats an hour are twice its teeth by its turns in an hour. A pendulum's beat follows from its length; one that beats seconds is about 994 mm long.",
   source: "arithmetic; T = 2π √(l / g) with g = 9.80665 m/s² (NIST SP 811)",
-  check: (sight) => [...fromWheel(sight), ...fromLength(sight)].slice(0, 1),
+  check: (sight) => [...fromWheel(sight), ...fromLength(sight), ...beats(sight)].slice(0, 1),
   examples: [
     {
       says: "30 teeth once a minute are 3600 beats an hour",
@@ -101,6 +101,29 @@ function fromLength({ facts, all }: Sight): Remark[] {
       severity: "doubtful",
       found: `${length.name} ${length.raw}, ${beats.raw}.`,
       expected: `About ${sayIn(expected, length.quantity, 3)} to its centre of oscillation, ${plain(expected * 1000, 3)} mm.`,
+    },
+  ];
+}
+
+/** Beats an hour and beats a second of a clock. */
+function beats(sight: Sight): Remark[] {
+  if (!/\b(?:beats|vibrations|ticks|bph|vph)\b/.test(sight.all)) return [];
+  const hour = Number(
+    /\b(\d{1,2}[ ,]?\d{3}) ?(?:beats|vibrations|bph|vph|a\/h|vibr)\b(?! ?per second)/
+      .exec(sight.all)?.[1]
+      ?.replace(/[ ,]/g, "") ?? Number.NaN,
+  );
+  const second = Number(
+    /\b(\d{1,2}(?:\.\d{1,3})?) ?(?:beats|ticks|vibrations) ?(?:per|a|\/|each) ?(?:second|s|sec)\b/.exec(
+      sight.all,
+    )?.[1] ?? Number.NaN,
+  );
+  if (!(hour > 0) || !(second > 0) || near(hour, second * 3600, 0.01)) return [];
+  return [
+    {
+      severity: "wrong",
+      found: `${hour} beats an hour and ${second} a second.`,
+      expected: `${plain(hour / 3600)} a second.`,
     },
   ];
 }

@@ -1,6 +1,6 @@
-import { near, plain, sayIn, stepOf } from "../figures.ts";
+import { near, stepOf } from "../figures.ts";
 import type { EntryRule, Remark } from "../rule.ts";
-import { type Fact, relatedFacts, type Sight } from "../sight.ts";
+import { relatedFacts, type Sight } from "../sight.ts";
 
 /** Two things said of one thing that cannot both be true. */
 export const contradiction: EntryRule = {
@@ -13,13 +13,10 @@ export const contradiction: EntryRule = {
     [
       ...overfull(sight),
       ...twice(sight),
-      ...circle(sight),
       ...saidWithin(sight),
       ...before(sight),
       ...more(sight),
       ...moreThanThereAre(sight),
-      ...pressures(sight),
-      ...pieces(sight),
       ...words(sight),
     ].slice(0, 1),
   examples: [
@@ -161,84 +158,6 @@ const synonyms = (name: string, { what }: Sight): boolean =>
       .split(" ")
       .every((word) => name.includes(word)));
 
-/** Diameter, radius and circumference; chord and diameter. */
-function circle(sight: Sight): Remark[] {
-  const { main, facts } = sight;
-  if (
-    main?.dimension !== "length" ||
-    !/\b(?:radius|circumference|round the|girth|throw|stroke|offset|eccentricity)\b/.test(
-      facts.map((fact) => fact.name).join(" "),
-    )
-  )
-    return [];
-  const find = (name: RegExp, not?: RegExp) =>
-    facts.find(
-      (fact) =>
-        fact.dimension === "length" && fact.from !== "limit" && name.test(fact.name) && !not?.test(fact.name),
-    );
-  const [diameter, radius, round] = [
-    find(/\bdia(?:meter)?\b/, /radius|circum/),
-    find(/\bradius\b|\bcrank throw\b/, /corner|fillet|nose|ball|edge|bend/),
-    find(/\bcircumference\b|\bround the\b|\bgirth\b/),
-  ];
-  if (round && diameter && diameter !== round && !near(round.si, Math.PI * diameter.si, 0.02))
-    return [
-      {
-        severity: "wrong",
-        found: `${round.name} ${round.raw}, ${diameter.name} ${diameter.raw}.`,
-        expected: `${sayIn(Math.PI * diameter.si, round.quantity, 4)} round.`,
-        meant: near(round.si, 2 * Math.PI * diameter.si, 0.02)
-          ? "radius taken for diameter?"
-          : `${sayIn(Math.PI * diameter.si, round.quantity, 4)}?`,
-      },
-    ];
-  const [stroke, throwOf] = [
-    find(/\bstroke\b/),
-    find(/\b(?:throw|crank radius|crank throw|offset|eccentricity)\b/),
-  ];
-  if (
-    stroke &&
-    throwOf &&
-    stroke !== throwOf &&
-    (main === stroke || main === throwOf) &&
-    !near(stroke.si, 2 * throwOf.si, 0.015)
-  )
-    return [
-      {
-        severity: "wrong",
-        found: `${stroke.name} ${stroke.raw}, ${throwOf.name} ${throwOf.raw}.`,
-        expected: `A stroke of ${sayIn(2 * throwOf.si, stroke.quantity)}: twice the throw.`,
-      },
-    ];
-  if (
-    radius &&
-    diameter &&
-    radius !== diameter &&
-    (main === radius || main === diameter) &&
-    nouns(radius, diameter) &&
-    !near(diameter.si, 2 * radius.si, 0.015)
-  )
-    return [
-      {
-        severity: "wrong",
-        found: `${radius.name} ${radius.raw}, ${diameter.name} ${diameter.raw}.`,
-        expected: `A radius of ${sayIn(diameter.si / 2, radius.quantity)}.`,
-      },
-    ];
-  return [];
-}
-
-const nouns = (a: Fact, b: Fact): boolean => {
-  const strip = (name: string): string[] => name.match(/\b(?!radius|diameter|dia|the|of)[a-z]{2,}\b/g) ?? [];
-  const [one, other] = [strip(a.name), strip(b.name)];
-  return (
-    one.length === 0 ||
-    other.length === 0 ||
-    one.every((word) => other.includes(word)) ||
-    other.every((word) => one.includes(word))
-  );
-};
-
 /** What the verdict says of the limit, against the figures. */
 function saidWithin(sight: Sight): Remark[] {
   const { main, verdict, what } = sight;
@@ -347,159 +266,12 @@ function more(sight: Sight): Remark[] {
   ];
 }
 
-/** A boiler's test is above its working pressure, and its valve lifts at it. */
-function pressures(sight: Sight): Remark[] {
-  const all = sight.facts.filter((fact) => fact.dimension === "pressure" && fact.from !== "fastener");
-  const working = all.find(
-    (fact) =>
-      /\b(?:working|operating|w\.?p\.?|boiler pressure|red line)\b/.test(fact.name) &&
-      !/test|valve/.test(fact.name),
-  );
-  const test = all.find(
-    (fact) => /\b(?:test|hydraulic|hydrostatic|proof)\b/.test(fact.name) && fact !== working,
-  );
-  const valve = all.find(
-    (fact) =>
-      /\b(?:safety|relief|pop) valve\b|\bcut-?out\b|\b(?:receiver|max(?:imum)?) pressure\b|\blift(?:s|ed|ing)?\b|\bblow(?:s|ing)? off\b/.test(
-        fact.name,
-      ) && fact !== working,
-  );
-  const caution =
-    "common practice, no source; boilers and vessels fall under local codes and their inspectors";
-  if (
-    working &&
-    test &&
-    /\b(?:hydraulic|hydrostatic|proof|shell|boiler|pressure test)\b/.test(
-      test.name + sight.part + sight.what,
-    ) &&
-    test.si < working.si * 1.001 &&
-    !/\bsteam test|leak\b/.test(test.name)
-  )
-    return [
-      {
-        severity: "doubtful",
-        found: `${test.name} ${test.raw}, ${working.name} ${working.raw}.`,
-        expected: "A test above the working pressure.",
-        meant: "the two changed places?",
-        source: caution,
-      },
-    ];
-  if (
-    working &&
-    valve &&
-    /\b(?:boiler|safety|steam|receiver|vessel|relief)\b/.test(sight.all) &&
-    valve.si > working.si * 1.11
-  )
-    return [
-      {
-        severity: "doubtful",
-        found: `${valve.name} ${valve.raw}, ${working.name} ${working.raw}.`,
-        expected: "A safety valve that lifts at the working pressure.",
-        source: caution,
-      },
-    ];
-  if (working && valve && valve.si < working.si * 0.85 && /\b(?:boiler|safety|steam)\b/.test(sight.all))
-    return [
-      {
-        severity: "doubtful",
-        found: `${valve.name} ${valve.raw}, ${working.name} ${working.raw}.`,
-        expected: "A safety valve that holds up to the working pressure.",
-        source: caution,
-      },
-    ];
-  const shown =
-    sight.main?.dimension === "pressure" && sight.main !== valve && sight.main !== test ? sight.main : null;
-  if (
-    shown &&
-    valve &&
-    valve.from === "related" &&
-    shown.si > valve.si * 1.15 &&
-    !/\btest|proof|burst|crack/.test(sight.what)
-  )
-    return [
-      {
-        severity: "doubtful",
-        found: `${sight.what} ${shown.raw}, ${valve.name} ${valve.raw}.`,
-        expected: "A pressure below that at which the valve lifts.",
-        source: caution,
-      },
-    ];
-  const [inlet, outlet] = [
-    all.find((fact) => /\b(?:inlet|supply|upstream|before)\b/.test(fact.name)),
-    all.find((fact) => /\b(?:outlet|delivery|downstream|after)\b/.test(fact.name)),
-  ];
-  if (
-    inlet &&
-    outlet &&
-    outlet.si > inlet.si * 1.02 &&
-    /\b(?:governor|regulator|reducing valve|reducer|filter|strainer)\b/.test(sight.all)
-  )
-    return [
-      {
-        severity: "doubtful",
-        found: `${inlet.name} ${inlet.raw}, ${outlet.name} ${outlet.raw}.`,
-        expected: "No more pressure behind it than before it.",
-        meant: "the two changed places?",
-      },
-    ];
-  const [low, high] = [
-    all.find((fact) => /\b(?:cut-?in)\b/.test(fact.name)),
-    all.find((fact) => /\b(?:cut-?out)\b/.test(fact.name)),
-  ];
-  return low && high && low.si >= high.si
-    ? [
-        {
-          severity: "wrong",
-          found: `${low.name} ${low.raw}, ${high.name} ${high.raw}.`,
-          expected: "A cut-in below the cut-out.",
-        },
-      ]
-    : [];
-}
-
-/** Turns by pitch give travel. */
-function pieces(sight: Sight): Remark[] {
-  const { facts, main } = sight;
-  if (!facts.some((fact) => fact.dimension === "angle")) return [];
-  const turns = facts.find(
-    (fact) => fact.dimension === "angle" && /turn|rev/.test(`${fact.quantity.unit} ${fact.label}`),
-  );
-  const pitch = facts.find(
-    (fact) =>
-      fact.dimension === "thread pitch" ||
-      (fact.dimension === "length" && /\b(?:pitch|lead)\b/.test(fact.label) && !/circle/.test(fact.label)),
-  );
-  const travel = facts.find(
-    (fact) =>
-      fact.dimension === "length" &&
-      fact !== pitch &&
-      /\b(?:travel|moved?|moves|advance\w*|lift(?:ed)?|raised|lowered|movement|displacement|in by|out by|opens|gap opened)\b/.test(
-        fact.label,
-      ),
-  );
-  if (
-    !turns ||
-    !pitch ||
-    !travel ||
-    ![turns, pitch, travel].includes(main as Fact) ||
-    /\bstarts?\b/.test(sight.all)
-  )
-    return [];
-  const should = (turns.si / (2 * Math.PI)) * (pitch.dimension === "thread pitch" ? 1 / pitch.si : pitch.si);
-  if (near(should, travel.si, 0.04) || Math.abs(should - travel.si) <= stepOf(travel) * 0.51) return [];
-  return [
-    {
-      severity: "wrong",
-      found: `${turns.raw} of a pitch of ${pitch.raw}, and ${travel.name} ${travel.raw}.`,
-      expected: `${plain(turns.si / (2 * Math.PI), 3)} turns move ${sayIn(should, travel.quantity, 3)}.`,
-      meant: `${sayIn(should, travel.quantity, 3)}?`,
-    },
-  ];
-}
-
 const undoes = String.raw`\b(?:und(?:o|oes|one|id)|loosen(?:s|ed)?|unscrew(?:s|ed)?|slacken(?:s|ed)?|comes? off|came off|removed?)\b[^.]{0,14}`;
+
 const tightens = String.raw`\b(?:tighten(?:s|ed)?|does up|done up|screws? (?:in|on|up))\b[^.]{0,14}`;
+
 const anti = String.raw`\b(?:anti|counter)-?\s?clockwise`;
+
 const clock = String.raw`(?<!anti)(?<!anti-)(?<!counter)(?<!counter-)\bclockwise`;
 
 const opposed: [RegExp, RegExp][] = [
