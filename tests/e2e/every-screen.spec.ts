@@ -1,12 +1,13 @@
 import { AxeBuilder } from "@axe-core/playwright";
 import { expect, openDemo, test } from "./workshop.ts";
 
-/** Every screen, by what its address ends in. `BUILD` stands for the demonstration's build. */
+/** Every screen, by what its address ends in, and a key that is pressed there. `BUILD` stands for the demonstration's build. */
 const screens = [
   ["first screen", "/", "main"],
   ["machine", "/machines/demo-machine-ostrey-b", "main"],
   ["build", "BUILD", "main"],
   ["log with film", "BUILD/sittings/demo-sitting-bench?mark=demo-mark-030", ".log-row.hand"],
+  ["log with a draft in hand", "BUILD/sittings/demo-sitting-bench", ".log-row.draft.hand", "."],
   ["log without film", "BUILD/sittings/demo-sitting-desk", ".log-row"],
   ["procedure", "BUILD/procedure", ".procedure"],
   ["changes", "BUILD/changes", "main"],
@@ -28,11 +29,15 @@ for (const [scheme, width, height] of [
     await page.emulateMedia({ colorScheme: scheme });
     await page.setViewportSize({ width, height });
     const build = await openDemo(page, program.address);
-    for (const [name, place, there] of screens) {
+    for (const [name, place, there, key] of screens) {
       const address = place.startsWith("BUILD")
         ? place.replace("BUILD", build)
         : program.address.replace(/\/$/, "") + place;
       await page.goto(address);
+      if (key) {
+        await expect(page.locator(".spoken [role='status']")).toHaveText(/drafts wait/);
+        await page.keyboard.press(key);
+      }
       await expect(page.locator(there).first(), name).toBeVisible();
       await page.evaluate(() => document.fonts.ready);
       const { violations } = await new AxeBuilder({ page }).analyze();
