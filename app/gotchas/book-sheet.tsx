@@ -100,11 +100,16 @@ function EntryLine({ entry, today, because = false }: { entry: Entry; today: str
       </span>
       <span className="soft small">
         {because ? `${standing.due}; ` : ""}
-        {sayTrust(standing)} {severities.find((one) => one.value === gotcha.severity)?.label}
+        {sayTrust(standing)} {sayCost(gotcha.severity)}
         {gotcha.origin && ` · from ${gotcha.origin}`}
       </span>
     </li>
   );
+}
+
+function sayCost(severity: string): string {
+  const label = severities.find((one) => one.value === severity)?.label;
+  return label ? `Costs ${label}.` : "";
 }
 
 export function sayTrust(standing: Standing): string {
@@ -170,7 +175,7 @@ function BringBook({ open }: { open: OpenBook }) {
     if (!response?.ok) setSaid(sayWords(answer));
     else
       setSaid(
-        `${answer.gotchas} gotchas brought in as heard; ${answer.known} were here already and are as they were.`,
+        `${answer.gotchas} brought in as heard; ${answer.known} were here already and are as they were.`,
       );
     await open.load();
   };

@@ -66,8 +66,6 @@ function BriefEntry({
   onAnswer: (outcome: Outcome) => void;
 }) {
   const { gotcha } = line.entry;
-  const { trust } = line.standing;
-  const unproven = trust === "heard" || gotcha.cause !== "proven";
   return (
     <li className={line.answered ? "answered" : undefined}>
       <p className="symptom">
@@ -75,6 +73,31 @@ function BriefEntry({
           {gotcha.symptom || "A gotcha without words"}
         </Link>
       </p>
+      {line.answered === null && <BriefWords line={line} />}
+      <div className="answers" role="group" aria-label={`How it was here: ${gotcha.symptom}`}>
+        {outcomes.map(({ value, label }) => (
+          <button
+            key={value}
+            type="button"
+            className="plain"
+            aria-pressed={line.answered === value}
+            onClick={() => onAnswer(value)}
+          >
+            {keys?.get(value) && <kbd>{keys.get(value)}</kbd>}
+            {label}
+          </button>
+        ))}
+      </div>
+    </li>
+  );
+}
+
+/** What to do about it, and why it is shown; an answered one needs no more than its name. */
+function BriefWords({ line }: { line: BriefLine }) {
+  const { gotcha } = line.entry;
+  const unproven = line.standing.trust === "heard" || gotcha.cause !== "proven";
+  return (
+    <>
       {gotcha.avoid && (
         <p>
           <b>Instead:</b> {gotcha.avoid}
@@ -91,21 +114,7 @@ function BriefEntry({
         </p>
       )}
       <p className="soft small">{line.why.join(" ")}</p>
-      <div className="answers" role="group" aria-label={`How it was here: ${gotcha.symptom}`}>
-        {outcomes.map(({ value, label }) => (
-          <button
-            key={value}
-            type="button"
-            className="plain"
-            aria-pressed={line.answered === value}
-            onClick={() => onAnswer(value)}
-          >
-            {keys?.get(value) && <kbd>{keys.get(value)}</kbd>}
-            {label}
-          </button>
-        ))}
-      </div>
-    </li>
+    </>
   );
 }
 

@@ -7,7 +7,8 @@ import {
   assemblyOf,
   type Book,
   type BriefLine,
-  briefLength,
+  briefOf,
+  type Opening,
   openingOf,
 } from "#lib/gotcha/index.ts";
 import type { BuildSession } from "../session/build-session.ts";
@@ -34,8 +35,15 @@ function withOwn(book: Book, document: BuildDocument): Book {
   return { gotchas, sightings: [...others, ...document.sightings] };
 }
 
-/** All of the book that applies to what is opened in this build, in the order of the brief; null until it is known. */
-export function useApplying(): BriefLine[] | null {
+interface Opened {
+  book: Book;
+  document: BuildDocument;
+  opening: Opening;
+  today: string;
+}
+
+/** What is opened in this build, and the book about it; null until that is known. */
+function useOpened(): Opened | null {
   const { document } = useDerived();
   const { id } = document.build;
   const [book, setBook] = useState<Book | null>(() => books.get(id)?.book ?? null);
@@ -59,8 +67,24 @@ export function useApplying(): BriefLine[] | null {
     if (!book) return null;
     const latest = document.marks.findLast((mark) => mark.kind === "part" && mark.gone === null);
     const assembly = document.build.assemblyId ?? assemblyOf(document, latest)?.id ?? null;
-    return applying(withOwn(book, document), openingOf(document, assembly), new Date().toISOString());
+    const opening = openingOf(document, assembly);
+    return { book: withOwn(book, document), document, opening, today: new Date().toISOString() };
   }, [book, document]);
+}
+
+/** All of the book that applies to what is opened in this build, in the order of the brief; null until it is known. */
+export function useApplying(): BriefLine[] | null {
+  const opened = useOpened();
+  return useMemo(() => opened && applying(opened.book, opened.opening, opened.today), [opened]);
+}
+
+/** The brief of this build; null until it is known. */
+export function useBriefLines(): BriefLine[] | null {
+  const opened = useOpened();
+  return useMemo(
+    () => opened && briefOf(opened.book, opened.document, opened.opening, opened.today),
+    [opened],
+  );
 }
 
 /** The brief, and a way to answer it. */
@@ -69,17 +93,8 @@ export function useBrief(): {
   answer: (line: BriefLine, outcome: Outcome) => void;
 } | null {
   const session = useSession();
-  const all = useApplying();
-  // What this build's own marks have taught is in its log already.
-  const lines = (all ?? []).filter((line) => !taughtHere(line, session.document)).slice(0, briefLength);
-  if (!all) return null;
-  return { lines, answer: (line, outcome) => answerBrief(session, line, outcome) };
-}
-
-/** Whether everything known of a gotcha comes from marks of this build. */
-function taughtHere({ entry }: BriefLine, { build }: BuildDocument): boolean {
-  const told = entry.sightings;
-  return told.length > 0 && told.every((one) => one.buildId === build.id && one.markId !== null);
+  const lines = useBriefLines();
+  return lines && { lines, answer: (line, outcome) => answerBrief(session, line, outcome) };
 }
 
 /** Answers a gotcha in this build; the same answer again takes it back. */

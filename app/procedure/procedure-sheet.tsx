@@ -5,13 +5,12 @@ import Link from "next/link";
 import { type ComponentProps, useEffect, useMemo, useState } from "react";
 import { Fragment, jsx, jsxs } from "react/jsx-runtime";
 import { sayCount } from "#lib/finding/index.ts";
-import { briefLength } from "#lib/gotcha/index.ts";
 import type { Procedure } from "#lib/procedure/index.ts";
 import { briefNotes } from "#lib/publish/brief.ts";
 import { canonicalJson } from "#lib/publish/canonical-json.ts";
 import { procedureBody } from "#lib/publish/html/body.ts";
 import { sheetState } from "#lib/publish/state.ts";
-import { useApplying } from "../gotchas/use-brief.ts";
+import { useBriefLines } from "../gotchas/use-brief.ts";
 import { Conflicts } from "../log/conflicts.tsx";
 import { Saved } from "../log/keys-panel.tsx";
 import { stillAddress } from "../log/stills.tsx";
@@ -27,8 +26,8 @@ export function ProcedureSheet() {
   const { procedure, findings } = useDerived();
   const hash = useContentHash(procedure);
   const today = new Date().toISOString().slice(0, 10);
-  const lines = useApplying();
-  const brief = useMemo(() => briefNotes((lines ?? []).slice(0, briefLength)), [lines]);
+  const lines = useBriefLines();
+  const brief = useMemo(() => briefNotes(lines ?? []), [lines]);
   const body = useMemo(
     () =>
       procedureBody(

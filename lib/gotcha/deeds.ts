@@ -12,6 +12,8 @@ import {
 } from "#lib/build/index.ts";
 import { type Mark, wordsOf } from "#lib/mark/index.ts";
 import type { OpenedPart, Opening } from "./applies.ts";
+import type { Book } from "./book.ts";
+import { applying, type BriefLine, briefLength } from "./brief.ts";
 import { meanings } from "./words.ts";
 
 /** The history of the book: what is written in it, and not in a build, stands under this name in the change log. */
@@ -122,6 +124,18 @@ function partsOf(document: BuildDocument): OpenedPart[] {
       ? { name: item.name, make: "reproduction", maker: wordsOf(bought, "source") }
       : { name: item.name, make: "", maker: "" };
   });
+}
+
+/** The brief of a build: what applies to what is opened in it, but for what its own log has taught and says already. */
+export function briefOf(book: Book, document: BuildDocument, opening: Opening, today: string): BriefLine[] {
+  return applying(book, opening, today)
+    .filter((line) => !taughtIn(line, document))
+    .slice(0, briefLength);
+}
+
+/** Whether everything known of a gotcha comes from marks of this build. */
+function taughtIn({ entry: { sightings } }: BriefLine, { build }: BuildDocument): boolean {
+  return sightings.length > 0 && sightings.every((one) => one.buildId === build.id && one.markId !== null);
 }
 
 /** The first mark of a removal in a build, before which the brief speaks; undefined while there is none. */

@@ -16,6 +16,7 @@ export {
   answerOf,
   assemblyOf,
   bookHistory,
+  briefOf,
   firstRemoval,
   gotchaOfMark,
   machineWords,

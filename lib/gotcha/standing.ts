@@ -1,3 +1,4 @@
+import { sayWallDate } from "#lib/time/index.ts";
 import type { Entry } from "./book.ts";
 
 /** How far an entry is to be trusted, from the least. */
@@ -64,7 +65,7 @@ export function sayStanding(standing: Standing): string {
     absent > 0 ? `looked for and absent ${sayTimes(absent)}` : "",
     trust === "proven" ? "cause proven" : "",
   ];
-  const last = lastConfirmed === null ? "" : `; last on ${lastConfirmed.slice(0, 10)}`;
+  const last = lastConfirmed === null ? "" : `; last on ${sayWallDate(lastConfirmed)}`;
   return `${parts.filter(Boolean).join(", ")}${last}`;
 }
 

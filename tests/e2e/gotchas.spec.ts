@@ -124,7 +124,7 @@ test("the demonstration: the third build is warned by what the first two taught,
     mimeType: "text/csv",
     buffer: Buffer.from("symptom,assembly\r\nThe handle works loose,Lever\r\n"),
   });
-  await expect(page.getByText("1 gotchas brought in as heard")).toBeVisible();
+  await expect(page.getByText("1 brought in as heard")).toBeVisible();
   await page.getByRole("link", { name: "The handle works loose" }).click();
   await expect(page.locator(".standing")).toContainText("heard");
   await expect(page.locator("main")).toContainText("Brought in from theirs.csv");
