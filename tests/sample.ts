@@ -24,6 +24,7 @@ export function sampleDocument(given: Partial<BuildDocument> = {}): BuildDocumen
     stills: [],
     edits: [],
     answers: [],
+    kits: [],
     foreign: [],
     ...given,
   };

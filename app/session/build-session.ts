@@ -6,6 +6,7 @@ import type {
   CaptionTrack,
   Edit,
   Item,
+  Kit,
   Machine,
   Recording,
   Sitting,
@@ -33,7 +34,8 @@ type AnyRow =
   | Mark
   | Still
   | Edit
-  | AnswerRow;
+  | AnswerRow
+  | Kit;
 
 /** What the screen may say of saving. `saved` names the last thing that is on disk. */
 export interface SaveState {
@@ -69,6 +71,7 @@ const lists = {
   still: "stills",
   edit: "edits",
   answer: "answers",
+  kit: "kits",
 } as const;
 
 const RETRY_AFTER = [300, 1000, 3000, 5000];

@@ -6,6 +6,7 @@ import type {
   CaptionTrack,
   Edit,
   Item,
+  Kit,
   Machine,
   Recording,
   Sitting,
@@ -40,6 +41,7 @@ export interface BuildDocument {
   stills: Still[];
   edits: Edit[];
   answers: AnswerRow[];
+  kits: Kit[];
   foreign: ForeignMark[];
 }
 
@@ -54,6 +56,7 @@ export const rowLists = [
   "stills",
   "edits",
   "answers",
+  "kits",
 ] as const;
 export type RowList = (typeof rowLists)[number];
 

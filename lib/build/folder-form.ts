@@ -8,6 +8,7 @@ import {
   captionTrackRow,
   editRow,
   itemRow,
+  kitRow,
   machineRow,
   recordingRow,
   sittingRow,
@@ -44,6 +45,8 @@ export const buildFolder = z.object({
   stills: z.array(stillRow).max(100_000),
   edits: z.array(editRow).max(100_000),
   answers: z.array(answerRow).max(100_000),
+  /** Folders written before there were kits have none. */
+  kits: z.array(kitRow).max(10_000).default([]),
   foreign: z
     .array(
       z.object({

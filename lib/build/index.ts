@@ -10,6 +10,6 @@ export {
 } from "./document.ts";
 export { type BuildFolder, buildFolder, folderVersion, toFolder } from "./folder-form.ts";
 export { type Gaps, gapsOf, hasClock, shortestGap, wallOf } from "./gaps.ts";
-export { newBuild, newEdit, newItem, newMachine, newRecording, newSitting, newStill } from "./new.ts";
+export { newBuild, newEdit, newItem, newKit, newMachine, newRecording, newSitting, newStill } from "./new.ts";
 export { followsOn, type ProposedClock, proposeClocks } from "./propose-clocks.ts";
 export * from "./rows.ts";

@@ -1,7 +1,7 @@
 import type { BuildDocument } from "#lib/build/index.ts";
 import { present } from "#lib/build/index.ts";
 import { withAnswers, worstFirst } from "#lib/finding/index.ts";
-import type { CheckedProcedure, Procedure } from "#lib/procedure/index.ts";
+import { type CheckedProcedure, ledgerOf, type Procedure } from "#lib/procedure/index.ts";
 import { actionWithoutWords } from "./action-without-words.ts";
 import { cautionUnrated } from "./caution-unrated.ts";
 import { cautionWithoutWayOut } from "./caution-without-way-out.ts";
@@ -37,7 +37,8 @@ export const rules: readonly Rule[] = [
 /** What the rules say of a procedure, worst first, with the restorer's answers where they hold. */
 export function check(procedure: Procedure, document: BuildDocument): CheckedProcedure {
   const marks = new Map(present(document.marks).map((mark) => [mark.id, mark]));
-  const found = rules.flatMap((rule) => rule.check({ document, procedure, marks }));
+  const view = { document, procedure, marks, ledger: ledgerOf(procedure, document) };
+  const found = rules.flatMap((rule) => rule.check(view));
   return { procedure, findings: worstFirst(withAnswers(found, present(document.answers))) };
 }
 

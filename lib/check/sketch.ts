@@ -2,6 +2,7 @@ import {
   type BuildDocument,
   newBuild,
   newEdit,
+  newKit,
   newMachine,
   newRecording,
   newSitting,
@@ -47,6 +48,9 @@ export function drawSketch(sketch: Sketch): BuildDocument {
       newEdit({ id: `${edit.edit}-${mark}`, buildId: BUILD, markId: mark, ...edit }),
     ),
     answers: [],
+    kits: (sketch.kits ?? []).map((kit, index) =>
+      newKit({ id: `kit-${index + 1}`, buildId: BUILD, name: `Kit ${index + 1}`, ...kit }),
+    ),
     foreign: [],
   };
 }

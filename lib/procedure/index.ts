@@ -10,6 +10,7 @@ export {
   splitAt,
   withEdits,
 } from "./edits.ts";
+export * from "./ledger/index.ts";
 export { sayEdit } from "./overlay.ts";
 export { proposeAlt } from "./propose-alt.ts";
 export { publishedLink } from "./steps.ts";

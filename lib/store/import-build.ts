@@ -21,6 +21,7 @@ const tableOf: Record<(typeof rowLists)[number], TableName> = {
   stills: "still",
   edits: "edit",
   answers: "answer",
+  kits: "kit",
 };
 
 /**

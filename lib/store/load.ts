@@ -7,6 +7,7 @@ import type {
   Edit,
   ForeignMark,
   Item,
+  Kit,
   Machine,
   Recording,
   Sitting,
@@ -41,6 +42,7 @@ async function readDocument(tx: Client, buildId: string): Promise<BuildDocument 
     stills: await readRows<Still>(tx, "still", { buildId }),
     edits: await readRows<Edit>(tx, "edit", { buildId }),
     answers: await readRows<AnswerRow>(tx, "answer", { buildId }),
+    kits: await readRows<Kit>(tx, "kit", { buildId }),
     foreign: await foreignMarks(tx, machineId, buildId, marks),
   };
 }

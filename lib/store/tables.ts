@@ -6,6 +6,7 @@ import {
   captionTrackRow,
   editRow,
   itemRow,
+  kitRow,
   machineRow,
   recordingRow,
   sittingRow,
@@ -43,6 +44,7 @@ export const tables = {
   still: { delegate: "still", row: stillRow, json: [] },
   edit: { delegate: "edit", row: editRow, json: [] },
   answer: { delegate: "answer", row: answerRow, json: [] },
+  kit: { delegate: "kit", row: kitRow, json: ["lines"] },
 } as const satisfies Record<string, Table>;
 export type TableName = keyof typeof tables;
 
