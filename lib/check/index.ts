@@ -8,6 +8,7 @@ import { cautionWithoutWayOut } from "./caution-without-way-out.ts";
 import { noUnit } from "./no-unit.ts";
 import { openDeferred } from "./open-deferred.ts";
 import { orphanedEdit } from "./orphaned-edit.ts";
+import { partRules } from "./parts/index.ts";
 import type { Rule } from "./rule.ts";
 import { stepWithoutStill } from "./step-without-still.ts";
 import { stillWithoutWords } from "./still-without-words.ts";
@@ -21,6 +22,8 @@ export const rules: readonly Rule[] = [
   openDeferred,
   unsortedMark,
   orphanedEdit,
+  // parts off = parts on
+  ...partRules,
   // people and things
   cautionWithoutWayOut,
   cautionUnrated,
