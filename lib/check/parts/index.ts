@@ -13,6 +13,7 @@ import { obtainedNotUsed } from "./obtained-not-used.ts";
 import { onlyTrialFitted } from "./only-trial-fitted.ts";
 import { partNotBack } from "./part-not-back.ts";
 import { partUnsaid } from "./part-unsaid.ts";
+import { scrappedNotReplaced } from "./scrapped-not-replaced.ts";
 import { singleUseRefitted } from "./single-use-refitted.ts";
 import { soakTime } from "./soak-time.ts";
 import { stackDiffers } from "./stack-differs.ts";
@@ -27,6 +28,7 @@ export const partRules: readonly Rule[] = [
   countsDiffer,
   neverObtained,
   obtainedNotUsed,
+  scrappedNotReplaced,
   onlyTrialFitted,
   partUnsaid,
   // each in its place, and the right way round
