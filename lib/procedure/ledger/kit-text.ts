@@ -27,14 +27,15 @@ export function readKit(text: string): KitLine[] {
     .split(/\r?\n/)
     .map((line) => line.trim())
     .filter((line) => /\p{L}/u.test(line));
-  const between = rows.some((row) => row.includes("\t"))
-    ? "\t"
-    : rows.every((row) => row.includes(";"))
-      ? ";"
-      : ",";
-  const columns = rows[0] === undefined ? null : headings(cellsOf(rows[0], between));
-  const body = columns ? rows.slice(1) : rows;
-  return body.map((row) => (columns ? byHeadings(row, between, columns) : byForm(row, between)));
+  const columns = rows[0] === undefined ? null : headings(cellsOf(rows[0], betweenCells(rows[0])));
+  if (!columns) return rows.map((row) => byForm(row, betweenCells(row)));
+  const between = betweenCells(rows[0] ?? "");
+  return rows.slice(1).map((row) => byHeadings(row, between, columns));
+}
+
+/** What stands between the cells of a row: the sign that is least likely to be part of a name. */
+function betweenCells(row: string): string {
+  return ["\t", ";"].find((sign) => row.includes(sign)) ?? ",";
 }
 
 type Columns = Partial<Record<keyof typeof heads, number>>;
@@ -62,8 +63,13 @@ function byHeadings(row: string, between: string, columns: Columns): KitLine {
   };
 }
 
-const leading = /^(\d{1,6})\s*(?:x|×|off|pcs?\.?|no\.?)?\s+(?=\p{L})/iu;
-const trailing = /\s*(?:[x×]\s*(\d{1,6})|\b(\d{1,6})\s*(?:off|pcs?\.?))$/i;
+/** How many, before the name, after it, or in a cell of its own. "M6 x 20" is a size: its x stands apart. */
+const counts = [
+  /^(\d{1,6})\s*(?:x|×|off|pcs?\.?)$/i,
+  /^(\d{1,6})\s*(?:x|×|off|pcs?\.?|no\.?)?\s+(?=\p{L})/iu,
+  /\s[x×](\d{1,6})$/i,
+  /\s(\d{1,6})\s*(?:off|pcs?\.?)$/i,
+];
 /** A code: it has a figure, and nothing but letters, figures and what stands between them. */
 const code = /^(?=.*\d)[\p{L}\d]+(?:[-./]?[\p{L}\d]+)*$/u;
 
@@ -71,9 +77,9 @@ const code = /^(?=.*\d)[\p{L}\d]+(?:[-./]?[\p{L}\d]+)*$/u;
 function byForm(row: string, between: string): KitLine {
   let count: number | null = null;
   const counted = (text: string): string => {
-    const match = leading.exec(text) ?? trailing.exec(text);
-    if (!match) return text;
-    count ??= Number(match[1] ?? match[2]) || null;
+    const match = counts.map((form) => form.exec(text)).find((found) => found !== null);
+    if (!match || count !== null) return text;
+    count = Number(match[1]) || null;
     return text.replace(match[0], "").trim();
   };
   const rest = cellsOf(row, between).map(counted).filter(Boolean);
