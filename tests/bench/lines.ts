@@ -1,5 +1,6 @@
 import { checkValuesLine } from "./check-values.ts";
 import { compileLine } from "./compile.ts";
+import { ledgerLine } from "./ledger.ts";
 import type { BenchLine } from "./measure.ts";
 import { printLine } from "./print.ts";
 import { bringInLine, listingLine } from "./recordings.ts";
@@ -16,5 +17,6 @@ export const lines: readonly BenchLine[] = [
   writeLine,
   checkValuesLine,
   compileLine,
+  ledgerLine,
   printLine,
 ];
