@@ -9,6 +9,7 @@ import "./styles/sheet.css";
 import "./styles/log.css";
 import "#lib/publish/html/procedure.css";
 import "./styles/procedure-page.css";
+import "./styles/ledger.css";
 import type { Metadata, Viewport } from "next";
 import type { ReactNode } from "react";
 

@@ -1,6 +1,7 @@
 import Link from "next/link";
-import { findMarks, listMachines, theWorkshop } from "#lib/store/index.ts";
+import { findMarks, listMachines, openItems, theWorkshop } from "#lib/store/index.ts";
 import { BringBuild, NewMachine, OpenDemo } from "./bench/begin.tsx";
+import { OpenItems } from "./parts/open-items.tsx";
 import { TitleBlock } from "./parts/title-block.tsx";
 
 /** The first screen: machines and their builds, or where to begin. */
@@ -8,6 +9,7 @@ export default async function Page({ searchParams }: { searchParams: Promise<{ f
   const { find = "" } = await searchParams;
   const { client, workshop } = theWorkshop();
   const machines = await listMachines(client);
+  const left = await openItems(client);
   const found = await findMarks(client, find);
   const titles = new Map(
     machines.flatMap(({ builds }) => builds.map(({ build }) => [build.id, build.title])),
@@ -37,6 +39,7 @@ export default async function Page({ searchParams }: { searchParams: Promise<{ f
           </section>
         ) : (
           <section className="block">
+            <OpenItems items={left} titles={titles} />
             <h2>Machines</h2>
             {machines.map(({ machine, builds }) => (
               <div key={machine.id} style={{ marginTop: 18 }}>

@@ -26,6 +26,7 @@ export function BuildTitleBlock() {
     { field: "Build", value: build.title, href: home },
     { field: "Sitting", value: here?.title ?? "none yet", href: here ? `${home}/sittings/${here.id}` : home },
     { field: "Sheet", value: "Procedure", href: `${home}/procedure` },
+    { field: "Sheet", value: "Parts", href: `${home}/parts` },
     { field: "Sheet", value: "Changes", href: `${home}/changes` },
     { field: "Book", value: "Machines", href: "/" },
     { field: "Book", value: "Reference", href: "/reference" },

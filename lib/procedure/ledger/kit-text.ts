@@ -27,6 +27,20 @@ export function readKit(text: string): KitLine[] {
     .split(/\r?\n/)
     .map((line) => line.trim())
     .filter((line) => /\p{L}/u.test(line));
+  return addedUp(readRows(rows));
+}
+
+/** Lines of the same words are one line: what is said of them is kept under those words. */
+function addedUp(lines: readonly KitLine[]): KitLine[] {
+  const byWords = new Map<string, KitLine>();
+  for (const line of lines) {
+    const before = byWords.get(line.typed);
+    byWords.set(line.typed, before ? { ...before, count: before.count + line.count } : line);
+  }
+  return [...byWords.values()];
+}
+
+function readRows(rows: readonly string[]): KitLine[] {
   const columns = rows[0] === undefined ? null : headings(cellsOf(rows[0], betweenCells(rows[0])));
   if (!columns) return rows.map((row) => byForm(row, betweenCells(row)));
   const between = betweenCells(rows[0] ?? "");

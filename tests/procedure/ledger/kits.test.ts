@@ -36,10 +36,15 @@ describe("what is written on a kit's bag", () => {
     ]);
   });
 
+  test("the same line twice is one line with as many as both", () => {
+    expect(lines("2 x Seal\n2 x Seal")).toEqual([[4, "", "Seal"]]);
+  });
+
   test("no text is refused, and every line with a letter gives one line", () => {
     fc.assert(
       fc.property(fc.string({ unit: "grapheme", maxLength: 200 }), (text) => {
-        const written = text.split(/\r?\n/).filter((line) => /\p{L}/u.test(line));
+        const rows = text.split(/\r?\n/).map((line) => line.trim());
+        const written = [...new Set(rows.filter((line) => /\p{L}/u.test(line)))];
         const read = readKit(text);
         expect(written.length - read.length).toBeGreaterThanOrEqual(0);
         expect(written.length - read.length).toBeLessThanOrEqual(1);
