@@ -9,6 +9,8 @@ const screens = [
   ["log with film", "BUILD/sittings/demo-sitting-bench?mark=demo-mark-030", ".log-row.hand"],
   ["log without film", "BUILD/sittings/demo-sitting-desk", ".log-row"],
   ["procedure", "BUILD/procedure", ".procedure"],
+  ["parts", "BUILD/parts", ".accounts"],
+  ["labels", "BUILD/parts/labels", ".label-code"],
   ["changes", "BUILD/changes", "main"],
   ["settings", "/settings", "main"],
   ["keeping", "/keep", "main"],

@@ -50,6 +50,7 @@ export async function writeDocument({ client }: OpenWorkshop, document: BuildDoc
     ...document.stills.map(put("still")),
     ...document.edits.map(put("edit")),
     ...document.answers.map(put("answer")),
+    ...document.kits.map(put("kit")),
   ];
   await apply(client, commandOf(puts, "write the sample", null));
 }
