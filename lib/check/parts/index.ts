@@ -1,9 +1,11 @@
 import type { Rule } from "../rule.ts";
+import { anotherNumber } from "./another-number.ts";
 import { anotherPlace } from "./another-place.ts";
 import { countsDiffer } from "./counts-differ.ts";
 import { coversInACircle } from "./covers-in-a-circle.ts";
 import { deferredWaitsForNothing } from "./deferred-waits-for-nothing.ts";
 import { fittedBeforeCovered } from "./fitted-before-covered.ts";
+import { holdPoint } from "./hold-point.ts";
 import { kitLeftOver } from "./kit-left-over.ts";
 import { kitNotToUse } from "./kit-not-to-use.ts";
 import { kitShort } from "./kit-short.ts";
@@ -37,6 +39,7 @@ export const partRules: readonly Rule[] = [
   swapped,
   anotherPlace,
   turnedRound,
+  anotherNumber,
   fittedBeforeCovered,
   coversInACircle,
   // held, and once
@@ -48,5 +51,6 @@ export const partRules: readonly Rule[] = [
   kitLeftOver,
   // left for later
   soakTime,
+  holdPoint,
   deferredWaitsForNothing,
 ];

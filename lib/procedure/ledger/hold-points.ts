@@ -1,7 +1,8 @@
 import { type BuildDocument, present } from "#lib/build/index.ts";
-import { type CharacteristicValue, typedOf, wordsOf } from "#lib/mark/index.ts";
+import { type CharacteristicValue, type Mark, typedOf, wordsOf } from "#lib/mark/index.ts";
 import { stepsOf } from "../compile.ts";
 import type { Procedure } from "../tree.ts";
+import { fold } from "./events.ts";
 import { fastenersOf } from "./fasteners.ts";
 import type { Ledger } from "./ledger.ts";
 
@@ -39,19 +40,25 @@ export function holdPointsOf(ledger: Ledger, procedure: Procedure, document: Bui
     one.fitted && one.torqued < one.on ? [point("not torqued", one.fitted.mark, one.name)] : [],
   );
   const marks = present(document.marks);
-  const limits = marks
-    .filter(
-      (mark) =>
-        mark.kind === "measurement" && typedOf(mark, "limit") !== "" && typedOf(mark, "asFitted") === "",
-    )
+  const measured = marks.filter((mark) => mark.kind === "measurement");
+  const met = new Set(measured.filter((mark) => typedOf(mark, "asFitted") !== "").map(characteristic));
+  const limits = measured
+    .filter((mark) => typedOf(mark, "limit") !== "" && !met.has(characteristic(mark)))
     .map((mark) =>
       point("limit", mark.id, `${wordsOf(mark)}: limit ${typedOf(mark, "limit")}, not measured as fitted`),
     );
   const hazards = stepsOf(procedure)
     .filter((step) => step.stage === "set up" || step.stage === "prove")
     .flatMap((step) => step.cautions)
-    .map((one) => point("hazard", one.mark, [one.hazard, one.avoid].filter(Boolean).join(": ")));
+    .map((one) =>
+      point("hazard", one.mark, [one.hazard.replace(/[.\s]+$/, ""), one.avoid].filter(Boolean).join(": ")),
+    );
   return [...open, ...loose, ...limits, ...hazards];
+}
+
+/** What tells one characteristic from another: the part, and what is measured of it. */
+function characteristic(mark: Mark): string {
+  return `${fold(wordsOf(mark, "item"))}\n${fold(wordsOf(mark))}`;
 }
 
 /** What was read at the first run: measurements of the stage “prove”. */
