@@ -1,4 +1,5 @@
 "use client";
+import { useRouter } from "next/navigation";
 import { useId, useState } from "react";
 import { type Asked, type AssemblyEntry, draftAssembly } from "#lib/procedure/index.ts";
 import { useSession } from "../session/provider.tsx";
@@ -37,7 +38,29 @@ export function Assembly() {
           <Entry key={entry.item} entry={entry} />
         ))}
       </ol>
+      <WriteDown entries={entries} />
     </section>
+  );
+}
+
+/** The draft as actions of a sitting to come: something to follow and to change. */
+function WriteDown({ entries }: { entries: AssemblyEntry[] }) {
+  const session = useSession();
+  const router = useRouter();
+  const off = entries.filter((entry) => entry.state === "off").length;
+  if (off === 0) return null;
+  const write = () => {
+    const { sitting, marks } = writeDraft(session.document, entries, () => crypto.randomUUID());
+    session.change("Assembly drafted from the strip-down", [
+      { table: "sitting", row: sitting },
+      ...marks.map((row) => ({ table: "mark" as const, row })),
+    ]);
+    router.push(`/builds/${session.document.build.id}/sittings/${sitting.id}`);
+  };
+  return (
+    <button type="button" style={{ marginTop: 12 }} onClick={write}>
+      Write {off === 1 ? "this" : `these ${off}`} down as actions of a new sitting
+    </button>
   );
 }
 

@@ -23,3 +23,4 @@ export { oneSaid, type Seating, seatingsOf } from "./seats.ts";
 export { type Soak, type SoakState, soakState, soaksOf, wallTimeOf, writtenTime } from "./soaks.ts";
 export { type Layer, type Stack, type StackDifference, sayMillimetres, stacksOf } from "./stacks.ts";
 export { type WhereWasI, whereWasI } from "./where.ts";
+export { type WrittenDraft, writeDraft } from "./write-draft.ts";

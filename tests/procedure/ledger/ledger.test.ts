@@ -11,7 +11,9 @@ import {
   soakState,
   soaksOf,
   stacksOf,
+  stepsOf,
   whereWasI,
+  writeDraft,
   writtenTime,
 } from "#lib/procedure/index.ts";
 import { sampleDocument, sampleMark } from "../../sample.ts";
@@ -116,6 +118,29 @@ describe("the assembly drafted from the strip-down", () => {
     expect(open("Gasket")).not.toContain("renew");
     expect(open("Cover nut")).not.toContain("torque");
     expect(open("Cover")).toContain("torque");
+  });
+
+  test("is written down as actions that fit nothing yet: the ledger says the same after it as before", () => {
+    const { ledger, procedure, document } = looked(strip);
+    const { entries } = draftAssembly(ledger, procedure, document);
+    let ids = 0;
+    const { sitting, marks } = writeDraft(document, entries, () => `new-${++ids}`);
+    const written = {
+      ...document,
+      sittings: [...document.sittings, sitting],
+      marks: [...document.marks, ...marks],
+    };
+    const after = compile(written);
+    expect(ledgerOf(after, written).accounts).toEqual(ledger.accounts);
+    expect(stepsOf(after).map(({ stage, title }) => [stage, title])).toEqual([
+      ["assemble", "Fit the Gasket."],
+      ["assemble", "Fit the Impeller."],
+      ["assemble", "Fit the Cover."],
+      ["assemble", "Fit 4 × Cover nut."],
+    ]);
+    expect(marks[2]?.fields.detail).toBe(
+      "It came off at 0:20 of first.mp4. That was not right: two gaskets under it.",
+    );
   });
 
   test("carries on what the trial fit found out", () => {
