@@ -1,7 +1,7 @@
 "use client";
 import { useRouter } from "next/navigation";
 import { useId, useState } from "react";
-import { type Asked, type AssemblyEntry, draftAssembly } from "#lib/procedure/index.ts";
+import { type Asked, type AssemblyEntry, draftAssembly, writeDraft } from "#lib/procedure/index.ts";
 import { useSession } from "../session/provider.tsx";
 import { keepWord, markPart } from "./deeds.ts";
 import { ToMark } from "./to-mark.tsx";
