@@ -17,8 +17,8 @@ export function LabelSheet() {
         <div className="no-print">
           <h1>Labels</h1>
           <p className="soft">
-            One for each bag or tin that a mark names. The code holds the same words, for a telephone to read;
-            pencil on the paper lasts longer than ink in oil.
+            One for each bag or tin that a mark names. The code holds the same words, for a telephone to read
+            without this program.
           </p>
           <button type="button" className="main" onClick={() => window.print()}>
             Print
@@ -31,9 +31,7 @@ export function LabelSheet() {
           ))}
         </ul>
       </main>
-      <div className="no-print">
-        <BuildTitleBlock />
-      </div>
+      <BuildTitleBlock />
     </>
   );
 }
