@@ -1,12 +1,12 @@
 import { type BuildDocument, present } from "#lib/build/index.ts";
 import { type Mark, typedOf, wordsOf } from "#lib/mark/index.ts";
 import { stepsOf } from "../compile.ts";
-import { itemOf } from "../steps.ts";
 import type { Procedure, Step } from "../tree.ts";
 import type { Account } from "./account.ts";
 import { type Circle, type Covering, coveringsOf, legalOrder } from "./covers.ts";
 import type { LedgerEvent } from "./events.ts";
 import { fastenersOf } from "./fasteners.ts";
+import { itemFinder } from "./item-finder.ts";
 import { type Ledger, putsOn } from "./ledger.ts";
 import { onOf } from "./pieces.ts";
 
@@ -150,14 +150,14 @@ const wordsFor: Partial<Record<AssemblyQuestion, RegExp>> = {
 };
 
 function factsOf(ledger: Ledger, procedure: Procedure, document: BuildDocument): Facts {
-  const names = new Map(document.items.map((item) => [item.id, item.name]));
+  const itemOf = itemFinder(document);
   const marks = present(document.marks);
   const steps = stepsOf(procedure);
   const stepOf = new Map(steps.flatMap((step) => step.marks.map((mark) => [mark, step] as const)));
   const ofItem = (kind: string) => {
     const found = new Map<string, Mark[]>();
     for (const mark of marks.filter((one) => one.kind === kind)) {
-      const item = itemOf(mark, names)?.item;
+      const item = itemOf(mark)?.item;
       if (item) found.set(item, [...(found.get(item) ?? []), mark]);
     }
     return found;

@@ -1,4 +1,5 @@
-import { fold, type LedgerEvent } from "./events.ts";
+import type { LedgerEvent } from "./events.ts";
+import { fold } from "./fold.ts";
 import { type Ledger, putsOn } from "./ledger.ts";
 
 /** Pieces of one part in one container. */

@@ -1,4 +1,5 @@
-import { fold, type LedgerEvent, namesIn } from "./events.ts";
+import { type LedgerEvent, namesIn } from "./events.ts";
+import { fold } from "./fold.ts";
 import { type Ledger, putsOn } from "./ledger.ts";
 
 /** One thing said: this part goes on over that one, by that mark. */

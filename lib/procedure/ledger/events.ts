@@ -5,15 +5,14 @@ import {
   type Mark,
   type PartEvent,
   type Stage,
-  sittingTime,
   typedOf,
   wordsOf,
 } from "#lib/mark/index.ts";
 import { quantitiesOf, read } from "#lib/quantity/index.ts";
 import { sayMoment } from "#lib/time/index.ts";
 import { stepsOf } from "../compile.ts";
-import { itemOf } from "../steps.ts";
 import type { Procedure } from "../tree.ts";
+import { itemFinder } from "./item-finder.ts";
 
 /** Something that happened to a part, with when and all that its mark says of it. */
 export interface LedgerEvent {
@@ -64,19 +63,18 @@ export type Said = Record<(typeof saidFields)[number] | "torque" | "thickness", 
 /** The events of a build in the order of their moments. Part marks without a part or an event are none. */
 export function eventsOf(procedure: Procedure, document: BuildDocument): LedgerEvent[] {
   const clocks = clocksOf(document);
-  const names = new Map(document.items.map((item) => [item.id, item.name]));
+  const itemOf = itemFinder(document);
   const steps = new Map(
     stepsOf(procedure).flatMap((step) => step.marks.map((mark) => [mark, step] as const)),
   );
   const stageOfSitting = new Map(document.sittings.map((sitting) => [sitting.id, sitting.stage]));
   const ordered = present(document.marks)
     .filter((mark) => mark.kind === "part")
-    .map((mark) => ({ mark, time: sittingTime(mark, clocks) }))
-    .sort((a, b) => compareMarks(clocks)(a.mark, b.mark));
+    .sort(compareMarks(clocks));
   let last: { sitting: string; stage: Stage } | null = null;
-  return ordered.flatMap(({ mark }, order) => {
+  return ordered.flatMap((mark, order) => {
     const event = wordsOf(mark, "event");
-    const item = itemOf(mark, names);
+    const item = itemOf(mark);
     const step = steps.get(mark.id);
     const before = last?.sitting === mark.sittingId ? last.stage : null;
     const stage = step?.stage ?? before ?? stageOfSitting.get(mark.sittingId) ?? "strip";
@@ -112,15 +110,6 @@ export function readCount(text: string): number | null {
 function lengthOf(typed: string, decimal: "." | ","): number | null {
   const [quantity] = quantitiesOf(read(typed, { decimal }));
   return quantity?.dimension === "length" ? quantity.si : null;
-}
-
-/** A text as it is compared: small letters, single spaces, no marks of punctuation at the ends of words. */
-export function fold(text: string): string {
-  return text
-    .toLowerCase()
-    .replace(/[.,;:!“”"']+(?=\s|$)/g, "")
-    .replace(/\s+/g, " ")
-    .trim();
 }
 
 /** The names in a list: commas, semicolons, line ends or "and" between them. */

@@ -2,9 +2,9 @@ import type { BuildDocument } from "#lib/build/index.ts";
 import { clocksOf, present } from "#lib/build/index.ts";
 import { compareMarks, type Mark, typedOf } from "#lib/mark/index.ts";
 import { quantitiesOf, read } from "#lib/quantity/index.ts";
-import { itemOf } from "../steps.ts";
 import type { Account } from "./account.ts";
 import type { LedgerEvent } from "./events.ts";
+import { itemFinder } from "./item-finder.ts";
 import { type Ledger, putsOn } from "./ledger.ts";
 import { onOf } from "./pieces.ts";
 
@@ -67,13 +67,13 @@ function firstOfRun(account: Account, last: number): number {
 }
 
 function torquesOf(document: BuildDocument): Map<string, TorqueOf[]> {
-  const names = new Map(document.items.map((item) => [item.id, item.name]));
+  const itemOf = itemFinder(document);
   const found = new Map<string, TorqueOf[]>();
   const marks = present(document.marks)
     .filter((mark) => mark.kind === "measurement")
     .sort(compareMarks(clocksOf(document)));
   for (const mark of marks) {
-    const item = itemOf(mark, names);
+    const item = itemOf(mark);
     const torque = item && torqueIn(mark, document.build.decimal);
     if (torque) found.set(item.item, [...(found.get(item.item) ?? []), torque]);
   }

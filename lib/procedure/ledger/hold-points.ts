@@ -2,8 +2,8 @@ import { type BuildDocument, present } from "#lib/build/index.ts";
 import { type CharacteristicValue, type Mark, typedOf, wordsOf } from "#lib/mark/index.ts";
 import { stepsOf } from "../compile.ts";
 import type { Procedure } from "../tree.ts";
-import { fold } from "./events.ts";
 import { fastenersOf } from "./fasteners.ts";
+import { fold } from "./fold.ts";
 import type { Ledger } from "./ledger.ts";
 
 /** Something to be looked at before the machine first runs. */

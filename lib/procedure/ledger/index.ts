@@ -11,8 +11,9 @@ export {
 } from "./assembly.ts";
 export { type Container, containersOf, type Held } from "./containers.ts";
 export { type Circle, type Covering, coveringsOf, legalOrder, type TooEarly, tooEarly } from "./covers.ts";
-export { fold, type LedgerEvent, namesIn } from "./events.ts";
+export { type LedgerEvent, namesIn } from "./events.ts";
 export { type Fastener, fastenersOf } from "./fasteners.ts";
+export { fold } from "./fold.ts";
 export { type FirstReading, firstReadings, type HoldPoint, holdPointsOf } from "./hold-points.ts";
 export type { KitEntry } from "./kit.ts";
 export { type KitLine, readKit } from "./kit-text.ts";

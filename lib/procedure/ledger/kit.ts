@@ -1,5 +1,5 @@
 import { type BuildDocument, type Kit, type KitNote, present } from "#lib/build/index.ts";
-import { fold } from "./events.ts";
+import { fold } from "./fold.ts";
 import { type KitLine, readKit } from "./kit-text.ts";
 
 /** A line of a kit with the item it belongs to and what the restorer says of it. */

@@ -1,7 +1,8 @@
 import type { BuildDocument } from "#lib/build/index.ts";
 import type { Procedure } from "../tree.ts";
 import { type Account, OpenAccount } from "./account.ts";
-import { eventsOf, fold, type LedgerEvent } from "./events.ts";
+import { eventsOf, type LedgerEvent } from "./events.ts";
+import { fold } from "./fold.ts";
 import { type KitStock, kitStock } from "./kit.ts";
 import { movesOf } from "./moves.ts";
 

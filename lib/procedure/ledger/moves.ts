@@ -1,5 +1,6 @@
 import type { Stage } from "#lib/mark/index.ts";
-import { fold, type LedgerEvent } from "./events.ts";
+import type { LedgerEvent } from "./events.ts";
+import { fold } from "./fold.ts";
 import type { Move } from "./pieces.ts";
 
 /** A movement of pieces of an item, and the event it belongs to. */

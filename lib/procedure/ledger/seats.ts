@@ -1,5 +1,6 @@
 import type { Account, Line } from "./account.ts";
-import { fold, type LedgerEvent } from "./events.ts";
+import type { LedgerEvent } from "./events.ts";
+import { fold } from "./fold.ts";
 import { type Ledger, putsOn } from "./ledger.ts";
 
 /** How a part sat when it came off, and how it sits now that it is on for good: the last of each that says so. */

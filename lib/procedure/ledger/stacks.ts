@@ -1,4 +1,5 @@
-import { fold, type LedgerEvent, readCount } from "./events.ts";
+import { type LedgerEvent, readCount } from "./events.ts";
+import { fold } from "./fold.ts";
 import { type Ledger, putsOn } from "./ledger.ts";
 
 /** One layer of a stack. */

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { newRecording, newSitting } from "#lib/build/index.ts";
+import { newItem, newRecording, newSitting } from "#lib/build/index.ts";
 import type { Mark } from "#lib/mark/index.ts";
 import {
   arrivalOf,
@@ -58,6 +58,19 @@ describe("the order of events", () => {
     expect(ledger.accounts[0]?.now).toMatchObject({ on: 0, cameOff: 1 });
     expect(ledger.accounts[0]?.gained).toEqual({ found: 1, obtained: 0, made: 0, unexplained: 0 });
   });
+});
+
+test("a part is one part, whether its mark has the item or only the name", () => {
+  const items = [newItem({ id: "item-nut", machineId: "machine-1", name: "Cover nut" })];
+  const { ledger } = looked(
+    [
+      part(1, "Cover nut", "removed", { itemId: "item-nut", count: "4" }),
+      action(5, "Fit", "assemble"),
+      part(6, "cover  nut", "fitted", { count: "4" }),
+    ],
+    { items },
+  );
+  expect(ledger.accounts.map(({ item, now }) => [item, now.on, now.cameOff])).toEqual([["item-nut", 4, 0]]);
 });
 
 describe("a stack", () => {
