@@ -11,6 +11,7 @@ import "#lib/publish/html/procedure.css";
 import "./styles/procedure-page.css";
 import "./styles/releases.css";
 import "./styles/gotchas.css";
+import "./styles/ledger.css";
 import type { Metadata, Viewport } from "next";
 import type { ReactNode } from "react";
 

@@ -1,8 +1,9 @@
 import Link from "next/link";
-import { listMachines, theWorkshop } from "#lib/store/index.ts";
+import { listMachines, openItems, theWorkshop } from "#lib/store/index.ts";
 import { BringBuild, NewMachine, OpenDemo, OpenGotchaDemo } from "./bench/begin.tsx";
 import { Finder } from "./find/finder.tsx";
 import { bookCells } from "./parts/book-cells.ts";
+import { OpenItems } from "./parts/open-items.tsx";
 import { TitleBlock } from "./parts/title-block.tsx";
 
 /** The first screen: machines and their builds, or where to begin. */
@@ -10,6 +11,10 @@ export default async function Page({ searchParams }: { searchParams: Promise<{ f
   const { find = "" } = await searchParams;
   const { client, workshop } = theWorkshop();
   const machines = await listMachines(client);
+  const left = await openItems(client);
+  const titles = new Map(
+    machines.flatMap(({ builds }) => builds.map(({ build }) => [build.id, build.title])),
+  );
   return (
     <>
       <main className="page">
@@ -33,6 +38,7 @@ export default async function Page({ searchParams }: { searchParams: Promise<{ f
           </section>
         ) : (
           <section className="block">
+            <OpenItems items={left} titles={titles} />
             <h2>Machines</h2>
             {machines.map(({ machine, builds }) => (
               <div key={machine.id} style={{ marginTop: 18 }}>

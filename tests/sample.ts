@@ -1,6 +1,7 @@
 import {
   type BuildDocument,
   newBuild,
+  newDocument,
   newItem,
   newMachine,
   newRecording,
@@ -10,29 +11,16 @@ import { type Fields, type KindName, type Mark, newMark } from "#lib/mark/index.
 
 /** An empty build of an invented machine: one sitting, one recording of five minutes. */
 export function sampleDocument(given: Partial<BuildDocument> = {}): BuildDocument {
-  return {
+  return newDocument({
     machine: newMachine({ id: "machine-1", name: "Trial engine", maker: "Invented Works", model: "No. 1" }),
-    assemblies: [],
     items: [newItem({ id: "item-cover", machineId: "machine-1", name: "Cover" })],
     build: newBuild({ id: "build-1", machineId: "machine-1", title: "Water pump" }),
     sittings: [newSitting({ id: "sitting-1", buildId: "build-1", title: "First evening", stage: "strip" })],
     recordings: [
       newRecording({ id: "recording-1", buildId: "build-1", sittingId: "sitting-1", name: "first.mp4" }),
     ],
-    captions: [],
-    cuts: [],
-    marks: [],
-    stills: [],
-    edits: [],
-    answers: [],
-    releases: [],
-    errata: [],
-    decisions: [],
-    gotchas: [],
-    sightings: [],
-    foreign: [],
     ...given,
-  };
+  });
 }
 
 /** A mark on the sample's recording; its id says its kind and second unless another is given. */

@@ -6,12 +6,14 @@ import { stages } from "#lib/mark/index.ts";
 import { sayWallDate } from "#lib/time/index.ts";
 import { Brief } from "../gotchas/brief.tsx";
 import { useBrief } from "../gotchas/use-brief.ts";
+import { ArrivalSurvey } from "../ledger/arrival.tsx";
+import { WhereWasI } from "../ledger/where-was-i.tsx";
 import { Conflicts } from "../log/conflicts.tsx";
 import { Saved } from "../log/keys-panel.tsx";
 import { useTyped } from "../log/typed.tsx";
 import { send, Trouble } from "../parts/send.ts";
 import { BuildTitleBlock } from "../parts/title-block.tsx";
-import { useDerived, useSession, useSessionView } from "../session/provider.tsx";
+import { useSession, useSessionView } from "../session/provider.tsx";
 import { BringIn } from "./bring-in.tsx";
 import { AwayFolders } from "./recordings/away-folders.tsx";
 import { IndexLine, RecordingsIndex } from "./recordings/index-state.tsx";
@@ -46,7 +48,8 @@ export function BuildSheet() {
         </p>
         <h1>{build.title}</h1>
         <Conflicts />
-        <OpenItems />
+        <WhereWasI />
+        <ArrivalSurvey />
         <BeforeOpening />
         <RecordingsIndex>
           <IndexLine />
@@ -85,34 +88,6 @@ function BeforeOpening() {
     <section className="block brief" aria-label="Brief">
       <h2>Before you open it</h2>
       <Brief />
-    </section>
-  );
-}
-
-/** Deferred items that are still open stand first: nothing is left loose unseen. */
-function OpenItems() {
-  const { document } = useSessionView();
-  const { procedure } = useDerived();
-  const lines = procedure.deferred.filter((line) => line.closedBy === null);
-  if (lines.length === 0) return null;
-  return (
-    <section className="block">
-      <h2>Left provisional</h2>
-      <ul className="lines">
-        {lines.map((line) => {
-          const mark = document.marks.find((one) => one.id === line.mark);
-          return (
-            <li key={line.mark}>
-              <span className="grow">
-                <Link href={`/builds/${document.build.id}/sittings/${mark?.sittingId}?mark=${line.mark}`}>
-                  {line.what || "no words yet"}
-                </Link>
-                {line.waitsFor && <span className="soft"> until {line.waitsFor}</span>}
-              </span>
-            </li>
-          );
-        })}
-      </ul>
     </section>
   );
 }

@@ -1,7 +1,7 @@
 "use client";
-import { useId } from "react";
+import { useId, useState } from "react";
 import { hintsFor } from "#lib/gotcha/index.ts";
-import { type KindName, kindOf, kinds, type Mark, wordsOf } from "#lib/mark/index.ts";
+import { type Field, type KindName, kindOf, kinds, type Mark, typedOf, wordsOf } from "#lib/mark/index.ts";
 import { timecode } from "#lib/time/index.ts";
 import { PartHints } from "../gotchas/brief.tsx";
 import { IntoBook } from "../gotchas/into-book.tsx";
@@ -33,7 +33,6 @@ export function Hand({
 }) {
   const session = useSession();
   const kindId = useId();
-  const kind = kindOf(mark.kind);
   return (
     <div className="hand-body" data-hand onChangeCapture={draft && (() => draftDeeds.keep(draft))}>
       {draft && <DraftNote draft={draft} deeds={draftDeeds} />}
@@ -54,9 +53,7 @@ export function Hand({
             ))}
           </select>
         </div>
-        {kind.fields.map((field) => (
-          <FieldOf key={`${mark.kind} ${field.name}`} mark={mark} field={field} />
-        ))}
+        <FieldsOf key={`${mark.id} ${mark.kind}`} mark={mark} />
         {!draft && <Closes mark={mark} />}
       </div>
       {!draft && mark.kind === "part" && <Hints mark={mark} />}
@@ -108,13 +105,43 @@ function Hints({ mark }: { mark: Mark }) {
   return <PartHints lines={hintsFor(lines ?? [], wordsOf(mark, "item"))} />;
 }
 
-/** Deferred items of this build that this mark closes, and those still open that it could. */
+function isFilled(mark: Mark, { name, form }: Field): boolean {
+  return (form === "quantity" ? typedOf(mark, name) : wordsOf(mark, name)) !== "";
+}
+
+/** The fields of a kind; those asked for only now and then are one step away, unless they were filled in already. */
+function FieldsOf({ mark }: { mark: Mark }) {
+  const { fields, word } = kindOf(mark.kind);
+  const [away] = useState(() => fields.filter((field) => field.seldom && !isFilled(mark, field)));
+  return (
+    <>
+      {fields
+        .filter((field) => !away.includes(field))
+        .map((field) => (
+          <FieldOf key={field.name} mark={mark} field={field} />
+        ))}
+      {away.length > 0 && (
+        <details className="wide">
+          <summary>More about this {word.toLowerCase()}</summary>
+          <div className="fields" style={{ marginTop: 12 }}>
+            {away.map((field) => (
+              <FieldOf key={field.name} mark={mark} field={field} />
+            ))}
+          </div>
+        </details>
+      )}
+    </>
+  );
+}
+
+/** Deferred items of this machine that this mark closes, and those still open that it could. */
 function Closes({ mark }: { mark: Mark }) {
   const session = useSession();
   const { document } = useSessionView();
   const { procedure } = useDerived();
   const closes = mark.fields.closes ?? [];
-  const foreign = document.foreign.filter((one) => closes.includes(one.id));
+  // What other builds of the machine left open may be put right here.
+  const foreign = document.foreign.filter((one) => one.kind === "deferred" || closes.includes(one.id));
   const lines = procedure.deferred.filter(
     (line) => line.mark !== mark.id && (line.closedBy === null || closes.includes(line.mark)),
   );

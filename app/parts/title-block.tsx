@@ -28,6 +28,7 @@ export function BuildTitleBlock() {
     { field: "Sheet", value: "Procedure", href: `${home}/procedure` },
     { field: "Sheet", value: "Releases", href: `${home}/releases` },
     { field: "Sheet", value: "Film", href: `${home}/film` },
+    { field: "Sheet", value: "Parts", href: `${home}/parts` },
     { field: "Sheet", value: "Changes", href: `${home}/changes` },
     { field: "Book", value: "Machines", href: "/" },
     { field: "Book", value: "Gotchas", href: "/gotchas" },

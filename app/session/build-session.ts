@@ -9,6 +9,7 @@ import type {
   Edit,
   Gotcha,
   Item,
+  Kit,
   Machine,
   Recording,
   Sighting,
@@ -41,7 +42,8 @@ type AnyRow =
   | AnswerRow
   | DraftDecisionRow
   | Gotcha
-  | Sighting;
+  | Sighting
+  | Kit;
 
 /** What the screen may say of saving. `saved` names the last thing that is on disk. */
 export interface SaveState {
@@ -83,6 +85,7 @@ const lists = {
   draftDecision: "decisions",
   gotcha: "gotchas",
   sighting: "sightings",
+  kit: "kits",
 } as const;
 
 const RETRY_AFTER = [300, 1000, 3000, 5000];

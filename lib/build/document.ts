@@ -10,6 +10,7 @@ import type {
   Edit,
   Erratum,
   Item,
+  Kit,
   Machine,
   Recording,
   Release,
@@ -53,6 +54,7 @@ export interface BuildDocument {
   gotchas: Gotcha[];
   /** What was met, or looked for and absent, in this build. */
   sightings: Sighting[];
+  kits: Kit[];
   foreign: ForeignMark[];
 }
 
@@ -73,8 +75,35 @@ export const rowLists = [
   "decisions",
   "gotchas",
   "sightings",
+  "kits",
 ] as const;
 export type RowList = (typeof rowLists)[number];
+
+/** A build of a machine with these rows and no others. */
+export function newDocument(
+  given: Pick<BuildDocument, "machine" | "build"> & Partial<BuildDocument>,
+): BuildDocument {
+  return {
+    assemblies: [],
+    items: [],
+    sittings: [],
+    recordings: [],
+    captions: [],
+    cuts: [],
+    marks: [],
+    stills: [],
+    edits: [],
+    answers: [],
+    releases: [],
+    errata: [],
+    decisions: [],
+    gotchas: [],
+    sightings: [],
+    kits: [],
+    foreign: [],
+    ...given,
+  };
+}
 
 /** Rows that have not been struck out. */
 export function present<T extends { gone: string | null }>(rows: readonly T[]): T[] {

@@ -12,6 +12,7 @@ import {
   editRow,
   erratumRow,
   itemRow,
+  kitRow,
   machineRow,
   recordingRow,
   releaseRow,
@@ -61,6 +62,8 @@ export const buildFolder = z.object({
   // A folder from before the gotcha book has none.
   gotchas: z.array(gotchaRow).max(10_000).default([]),
   sightings: z.array(sightingRow).max(100_000).default([]),
+  /** Folders written before there were kits have none. */
+  kits: z.array(kitRow).max(10_000).default([]),
   foreign: z
     .array(
       z.object({

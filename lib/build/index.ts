@@ -3,6 +3,7 @@ export {
   type BuildDocument,
   clocksOf,
   type ForeignMark,
+  newDocument,
   present,
   type RowList,
   rowLists,
@@ -11,6 +12,16 @@ export {
 export { type BuildFolder, buildFolder, folderVersion, toFolder } from "./folder-form.ts";
 export { type Gaps, gapsOf, hasClock, shortestGap, wallOf } from "./gaps.ts";
 export * from "./gotcha-rows.ts";
-export { newBuild, newCut, newEdit, newItem, newMachine, newRecording, newSitting, newStill } from "./new.ts";
+export {
+  newBuild,
+  newCut,
+  newEdit,
+  newItem,
+  newKit,
+  newMachine,
+  newRecording,
+  newSitting,
+  newStill,
+} from "./new.ts";
 export { followsOn, type ProposedClock, proposeClocks } from "./propose-clocks.ts";
 export * from "./rows.ts";

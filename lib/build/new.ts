@@ -1,4 +1,4 @@
-import type { Build, Cut, Edit, Item, Machine, Recording, Sitting, Still } from "./rows.ts";
+import type { Build, Cut, Edit, Item, Kit, Machine, Recording, Sitting, Still } from "./rows.ts";
 
 /** New rows with what a row has until somebody says otherwise. The caller gives ids. */
 const fresh = { gone: null, rev: 0 } as const;
@@ -76,4 +76,8 @@ export function newStill(given: Pick<Still, "id" | "buildId" | "markId"> & Parti
 
 export function newEdit(given: Pick<Edit, "id" | "buildId" | "markId" | "edit"> & Partial<Edit>): Edit {
   return { ...fresh, value: "", basis: "", ...given };
+}
+
+export function newKit(given: Pick<Kit, "id" | "buildId" | "name"> & Partial<Kit>): Kit {
+  return { ...fresh, supplier: "", text: "", lines: {}, ...given };
 }

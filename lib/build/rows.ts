@@ -280,3 +280,27 @@ export const draftDecisionRow = z.object({
   markId: id.nullable(),
 });
 export type DraftDecisionRow = z.infer<typeof draftDecisionRow>;
+/** What the restorer says of one line of a kit. */
+export const kitNote = z.object({
+  /** The part it belongs to, where the line calls it otherwise. */
+  item: line.optional(),
+  /** How many really came. */
+  received: z.number().int().min(0).max(1_000_000).optional(),
+  /** Why it must not be used; it is kept out of the account. */
+  notToUse: text.optional(),
+  /** Why some are left over. */
+  leftWhy: text.optional(),
+});
+export type KitNote = z.infer<typeof kitNote>;
+
+/** A bag or box of parts bought together: what is written on it, as it was pasted. */
+export const kitRow = z.object({
+  ...base,
+  buildId: id,
+  name: line,
+  supplier: line,
+  text: z.string().max(200_000),
+  /** Notes by the words of their line. */
+  lines: z.record(z.string().max(2000), kitNote),
+});
+export type Kit = z.infer<typeof kitRow>;

@@ -1,7 +1,7 @@
 import type { BuildDocument } from "#lib/build/index.ts";
 import { present } from "#lib/build/index.ts";
 import { withAnswers, worstFirst } from "#lib/finding/index.ts";
-import type { CheckedProcedure, Procedure } from "#lib/procedure/index.ts";
+import { type CheckedProcedure, ledgerOf, type Procedure } from "#lib/procedure/index.ts";
 import { actionWithoutWords } from "./action-without-words.ts";
 import { cautionUnrated } from "./caution-unrated.ts";
 import { cautionWithoutWayOut } from "./caution-without-way-out.ts";
@@ -11,6 +11,7 @@ import { noUnit } from "./no-unit.ts";
 import { notInFilm } from "./not-in-film.ts";
 import { openDeferred } from "./open-deferred.ts";
 import { orphanedEdit } from "./orphaned-edit.ts";
+import { partRules } from "./parts/index.ts";
 import { reportOpen } from "./report-open.ts";
 import type { Rule } from "./rule.ts";
 import { safetyRules } from "./safety/index.ts";
@@ -29,6 +30,8 @@ export const rules: readonly Rule[] = [
   unsortedMark,
   orphanedEdit,
   reportOpen,
+  // parts off = parts on
+  ...partRules,
   // people and things
   cautionWithoutWayOut,
   cautionUnrated,
@@ -53,7 +56,8 @@ export const rules: readonly Rule[] = [
 /** What the rules say of a procedure, worst first, with the restorer's answers where they hold. */
 export function check(procedure: Procedure, document: BuildDocument): CheckedProcedure {
   const marks = new Map(present(document.marks).map((mark) => [mark.id, mark]));
-  const found = rules.flatMap((rule) => rule.check({ document, procedure, marks }));
+  const view = { document, procedure, marks, ledger: ledgerOf(procedure, document) };
+  const found = rules.flatMap((rule) => rule.check(view));
   return { procedure, findings: worstFirst(withAnswers(found, present(document.answers))) };
 }
 

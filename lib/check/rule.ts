@@ -1,7 +1,7 @@
-import type { BuildDocument } from "#lib/build/index.ts";
+import type { BuildDocument, Kit } from "#lib/build/index.ts";
 import type { Finding } from "#lib/finding/index.ts";
 import type { Mark } from "#lib/mark/index.ts";
-import type { Procedure } from "#lib/procedure/index.ts";
+import type { Ledger, Procedure } from "#lib/procedure/index.ts";
 
 /** What a rule looks at: the marks and records of a build, and the procedure they come to. */
 export interface View {
@@ -9,6 +9,8 @@ export interface View {
   procedure: Procedure;
   /** Marks that have not been struck out, by id. */
   marks: ReadonlyMap<string, Mark>;
+  /** What has become of every part. */
+  ledger: Ledger;
 }
 
 /** One rule: what it is for, how it finds, and examples that are its tests. */
@@ -45,4 +47,6 @@ export interface Sketch {
     value: string;
     basis: string;
   }[];
+  /** What is written on the bags of kits, and what the restorer says of their lines. */
+  kits?: readonly Partial<Pick<Kit, "name" | "text" | "lines">>[];
 }

@@ -2,7 +2,9 @@ import {
   type BuildDocument,
   newBuild,
   newCut,
+  newDocument,
   newEdit,
+  newKit,
   newMachine,
   newRecording,
   newSitting,
@@ -26,14 +28,11 @@ export function drawSketch(sketch: Sketch): BuildDocument {
       fields: { v: fieldsVersion, ...fields },
     }),
   );
-  return {
+  return newDocument({
     machine: newMachine({ id: "machine", name: "A machine" }),
-    assemblies: [],
-    items: [],
     build: newBuild({ id: BUILD, machineId: "machine", title: "A build" }),
     sittings: [newSitting({ id: "sitting", buildId: BUILD, title: "A sitting" })],
     recordings: [newRecording({ id: "recording", buildId: BUILD, sittingId: "sitting", name: "film.mp4" })],
-    captions: [],
     cuts: cutsOf(sketch),
     marks,
     stills: (sketch.stills ?? []).map((markId) =>
@@ -48,14 +47,10 @@ export function drawSketch(sketch: Sketch): BuildDocument {
     edits: (sketch.edits ?? []).map(({ mark, ...edit }) =>
       newEdit({ id: `${edit.edit}-${mark}`, buildId: BUILD, markId: mark, ...edit }),
     ),
-    answers: [],
-    releases: [],
-    errata: [],
-    decisions: [],
-    gotchas: [],
-    sightings: [],
-    foreign: [],
-  };
+    kits: (sketch.kits ?? []).map((kit, index) =>
+      newKit({ id: `kit-${index + 1}`, buildId: BUILD, name: `Kit ${index + 1}`, ...kit }),
+    ),
+  });
 }
 
 function cutsOf({ film }: Sketch) {

@@ -1,4 +1,4 @@
-import { characteristicValues, kindOf, type Mark, typedOf } from "#lib/mark/index.ts";
+import { kindOf, type Mark, typedOf } from "#lib/mark/index.ts";
 
 /** A value as the restorer typed it, and where. */
 export interface TypedPlace {
@@ -8,17 +8,12 @@ export interface TypedPlace {
   typed: string;
 }
 
-/** Every value typed into a measurement, in the order of marks and fields. */
+/** Every value typed into a field for quantities, in the order of marks and fields. */
 export function typedValues(marks: ReadonlyMap<string, Mark>): TypedPlace[] {
-  return [...marks.values()]
-    .filter((mark) => mark.kind === "measurement")
-    .flatMap((mark) =>
-      characteristicValues
-        .map((field) => ({ mark: mark.id, field, label: labelOf(field), typed: typedOf(mark, field) }))
-        .filter((value) => value.typed !== ""),
-    );
-}
-
-function labelOf(name: string): string {
-  return kindOf("measurement").fields.find((field) => field.name === name)?.label ?? name;
+  return [...marks.values()].flatMap((mark) =>
+    kindOf(mark.kind)
+      .fields.filter((field) => field.form === "quantity")
+      .map(({ name, label }) => ({ mark: mark.id, field: name, label, typed: typedOf(mark, name) }))
+      .filter((value) => value.typed !== ""),
+  );
 }

@@ -18,6 +18,8 @@ export interface Field {
   blank?: string;
   /** What the field asks for, where the label alone would leave a stranger guessing. */
   hint?: string;
+  /** Asked for only now and then: the form keeps it out of the way until it is wanted or filled in. */
+  seldom?: true;
 }
 
 export interface Choice {

@@ -12,6 +12,7 @@ export {
   splitAt,
   withEdits,
 } from "./edits.ts";
+export * from "./ledger/index.ts";
 export { cutOfFilm, filmOfProcedure, publishedLink } from "./moment.ts";
 export { sayEdit } from "./overlay.ts";
 export { proposeAlt } from "./propose-alt.ts";

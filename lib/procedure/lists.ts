@@ -48,7 +48,7 @@ function partLine(
     balloon,
     name,
     quantity: quantityOf(group),
-    partNumber: latest("partNumber") || record?.partNumber || "",
+    partNumber: latest("fittedNumber") || latest("partNumber") || record?.partNumber || "",
     material: latest("material") || record?.material || "",
     size: latest("size"),
     source: latest("source"),

@@ -137,9 +137,35 @@ export function partUse(mark: Mark, lookup: Lookup): PartUse {
     event: isPartEvent(event) ? event : "",
     count: wordsOf(mark, "count"),
     wayRound: wordsOf(mark, "wayRound"),
+    seat: seatOf(mark),
     container: wordsOf(mark, "container"),
     note: wordsOf(mark),
   };
+}
+
+/** "hole 1; in the stack “Thrust”, place 2; 0.5 mm thick; stamped A": what was said of it, and no more. */
+function seatOf(mark: Mark): string {
+  const [stack, place] = [wordsOf(mark, "stack"), wordsOf(mark, "stackPlace")];
+  const said = (field: string, before: string, after = "") => {
+    const text = wordsOf(mark, field) || typedOf(mark, field);
+    return text === "" ? "" : `${before}${text}${after}`;
+  };
+  return [
+    said("place", ""),
+    stack === "" ? "" : `in the stack “${stack}”${place === "" ? "" : `, place ${place}`}`,
+    said("between", "between "),
+    said("thickness", "", " thick"),
+    said("stamped", "stamped "),
+    said("lookAlike", "its look-alike: "),
+    said("covers", "over "),
+    said("insteadOf", "in place of "),
+    said("fittedNumber", "fitted as "),
+    said("tightness", ""),
+    said("torque", "torque "),
+    wordsOf(mark, "once") === "once" ? "fit once only" : "",
+  ]
+    .filter(Boolean)
+    .join("; ");
 }
 
 export function measurementLine(mark: Mark, step: number | null, lookup: Lookup): MeasurementLine {

@@ -161,6 +161,8 @@ export interface PartUse {
   event: PartEvent | "";
   count: string;
   wayRound: string;
+  /** Where it sits and which one it is, in words: its place, its stack, its thickness, its stamp, how it is held. */
+  seat: string;
   container: string;
   note: string;
 }

@@ -119,7 +119,7 @@ export function partEventText(use: PartUse): string {
 /** What else is said of a part in a step, a sentence each. */
 export function partRemarks(use: PartUse): string[] {
   const lies = use.container.trim() === "" ? "" : `Lies in ${use.container.trim()}`;
-  return [use.wayRound.trim(), lies, use.note.trim()].filter(Boolean);
+  return [use.wayRound.trim(), use.seat, lies, use.note.trim()].filter(Boolean);
 }
 
 /** What is said of a moment's places in the edited film, beside what its link leads to; empty where nothing is to say. */

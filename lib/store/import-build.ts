@@ -30,6 +30,7 @@ const tableOf: Record<(typeof rowLists)[number], TableName> = {
   decisions: "draftDecision",
   gotchas: "gotcha",
   sightings: "sighting",
+  kits: "kit",
 };
 
 /**

@@ -25,6 +25,7 @@ export { type LastBackup, readLastBackup } from "./last-backup.ts";
 export { foldRecording, type Listed, listRecordings } from "./listing.ts";
 export { listMachines, loadBuild, type MachineLine } from "./load.ts";
 export { type OpenWorkshop, openWorkshop, projectionsIn, theWorkshop } from "./open.ts";
+export { type OpenItem, openItems } from "./open-items.ts";
 export {
   addPlace,
   type KnownPlace,

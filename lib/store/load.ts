@@ -11,6 +11,7 @@ import type {
   ForeignMark,
   Gotcha,
   Item,
+  Kit,
   Machine,
   Recording,
   Release,
@@ -19,6 +20,7 @@ import type {
   Still,
 } from "#lib/build/index.ts";
 import { type Mark, wordsOf } from "#lib/mark/index.ts";
+import { closedMarks } from "./open-items.ts";
 import type { Prisma, PrismaClient } from "./prisma-client/client.ts";
 import { readRow, readRows } from "./tables.ts";
 
@@ -54,11 +56,15 @@ async function readDocument(tx: Client, buildId: string): Promise<BuildDocument 
     decisions: await readRows<DraftDecisionRow>(tx, "draftDecision", { buildId }),
     gotchas: await readRows<Gotcha>(tx, "gotcha", { sightings: { some: { buildId } } }),
     sightings,
+    kits: await readRows<Kit>(tx, "kit", { buildId }),
     foreign: await foreignMarks(tx, machineId, buildId, marks),
   };
 }
 
-/** Marks of the machine's other builds that close one of these or are closed by one of them. */
+/**
+ * Marks of the machine's other builds that close one of these or are closed by one of them; and what was left open
+ * in those builds, since it may be put right in this one.
+ */
 async function foreignMarks(
   tx: Client,
   machineId: string,
@@ -70,11 +76,17 @@ async function foreignMarks(
   const others = await readRows<Mark>(tx, "mark", {
     gone: null,
     buildId: { not: buildId },
-    build: { machineId },
-    OR: [{ id: { in: [...named] } }, { fieldsJson: { contains: '"closes":["' } }],
+    build: { machineId, gone: null },
+    OR: [{ id: { in: [...named] } }, { fieldsJson: { contains: '"closes":["' } }, { kind: "deferred" }],
   });
+  const closed = await closedMarks(tx, { machineId });
   return others
-    .filter((mark) => named.has(mark.id) || (mark.fields.closes ?? []).some((id) => own.has(id)))
+    .filter(
+      (mark) =>
+        named.has(mark.id) ||
+        (mark.fields.closes ?? []).some((id) => own.has(id)) ||
+        (mark.kind === "deferred" && !closed.has(mark.id)),
+    )
     .map((mark) => ({
       id: mark.id,
       buildId: mark.buildId,

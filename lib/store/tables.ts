@@ -10,6 +10,7 @@ import {
   erratumRow,
   gotchaRow,
   itemRow,
+  kitRow,
   machineRow,
   recordingRow,
   releaseRow,
@@ -55,6 +56,7 @@ export const tables = {
   draftDecision: { delegate: "draftDecision", row: draftDecisionRow, json: [] },
   gotcha: { delegate: "gotcha", row: gotchaRow, json: ["appliesTo", "notTo", "supersedes", "notSame"] },
   sighting: { delegate: "sighting", row: sightingRow, json: [] },
+  kit: { delegate: "kit", row: kitRow, json: ["lines"] },
 } as const satisfies Record<string, Table>;
 export type TableName = keyof typeof tables;
 

@@ -1,6 +1,7 @@
 import { captionsLine } from "./captions.ts";
 import { checkValuesLine } from "./check-values.ts";
 import { compileLine } from "./compile.ts";
+import { ledgerLine } from "./ledger.ts";
 import type { BenchLine } from "./measure.ts";
 import { printLine } from "./print.ts";
 import { bringInLine, listingLine } from "./recordings.ts";
@@ -20,5 +21,6 @@ export const lines: readonly BenchLine[] = [
   checkValuesLine,
   captionsLine,
   compileLine,
+  ledgerLine,
   printLine,
 ];

@@ -13,6 +13,8 @@ const screens = [
   ["releases", "BUILD/releases", "main"],
   ["findings", "BUILD/findings", "main"],
   ["film", "BUILD/film", "main"],
+  ["parts", "BUILD/parts", ".accounts"],
+  ["labels", "BUILD/parts/labels", ".label-code"],
   ["changes", "BUILD/changes", "main"],
   ["settings", "/settings", "main"],
   ["keeping", "/keep", "main"],

@@ -63,6 +63,7 @@ export function part(balloon: number, name: string, rest: Partial<PartUse> = {})
     event: "removed",
     count: "1",
     wayRound: "",
+    seat: "",
     container: "",
     note: "",
     ...rest,

@@ -56,6 +56,7 @@ export async function writeDocument({ client }: OpenWorkshop, document: BuildDoc
     ...document.decisions.map(put("draftDecision")),
     ...document.gotchas.map(put("gotcha")),
     ...document.sightings.map(put("sighting")),
+    ...document.kits.map(put("kit")),
   ];
   await apply(client, commandOf(puts, "write the sample", null));
 }

@@ -5,7 +5,7 @@ import { Readable } from "node:stream";
 import Database from "better-sqlite3";
 import sharp from "sharp";
 import { afterEach } from "vitest";
-import { newCut, newStill } from "#lib/build/index.ts";
+import { newCut, newKit, newStill } from "#lib/build/index.ts";
 import { keepStill } from "#lib/cli/doors/stills.ts";
 import { bakePicture, receiveFile } from "#lib/media/index.ts";
 import { addPlace, apply, type OpenWorkshop, rootFor } from "#lib/store/index.ts";
@@ -89,6 +89,15 @@ export async function workshopWithEverything(): Promise<KeptWorkshop> {
       gone: null,
       rev: 0,
     },
+  ];
+  document.kits = [
+    newKit({
+      id: "kit-1",
+      buildId: "build-1",
+      name: "Seal kit",
+      text: "2 x Seal",
+      lines: { "2 x Seal": { leftWhy: "a spare" } },
+    }),
   ];
   document.captions = [
     {

@@ -2,8 +2,9 @@ import type { Metadata } from "next";
 import Link from "next/link";
 import { notFound } from "next/navigation";
 import { NewBuild } from "#app/bench/begin.tsx";
+import { OpenItems } from "#app/parts/open-items.tsx";
 import { TitleBlock } from "#app/parts/title-block.tsx";
-import { listMachines, theWorkshop } from "#lib/store/index.ts";
+import { listMachines, openItems, theWorkshop } from "#lib/store/index.ts";
 
 export const metadata: Metadata = { title: "Machine" };
 
@@ -13,6 +14,7 @@ export default async function Page({ params }: { params: Promise<{ machine: stri
   const line = (await listMachines(theWorkshop().client)).find(({ machine }) => machine.id === id);
   if (!line) notFound();
   const { machine, builds } = line;
+  const left = await openItems(theWorkshop().client, id);
   const plate = [
     ["Maker", machine.maker],
     ["Model", machine.model],
@@ -33,6 +35,7 @@ export default async function Page({ params }: { params: Promise<{ machine: stri
           ))}
         </dl>
         {machine.notes && <p>{machine.notes}</p>}
+        <OpenItems items={left} titles={new Map(builds.map(({ build }) => [build.id, build.title]))} />
         <section className="block">
           <h2>Builds</h2>
           <ul className="lines">

@@ -1,0 +1,55 @@
+import { finding } from "#lib/finding/index.ts";
+import { putsOn } from "#lib/procedure/index.ts";
+import type { Rule } from "../rule.ts";
+import { assembly, atMoment, on } from "./words.ts";
+
+/** A part of a kit that is not to be used, and went on. */
+export const kitNotToUse: Rule = {
+  id: "kit-not-to-use",
+  title: "Not to be used, and on",
+  explanation:
+    "A kit holds parts for several versions, or a gasket that is too thick. Where the restorer has said that one must not be used, a mark that takes it from the kit is a trap sprung.",
+  source: "the restorer's own word that it is not to be used",
+  check: ({ ledger }) =>
+    ledger.stock.entries
+      .filter((entry) => entry.note.notToUse)
+      .flatMap((entry) => {
+        const used = ledger.byItem
+          .get(entry.item)
+          ?.lines.findLast(
+            ({ event, gained }) => putsOn(event) && fromKit(event.says.source, gained.unexplained),
+          );
+        if (!used) return [];
+        return finding({
+          rule: "kit-not-to-use",
+          severity: "wrong",
+          place: { mark: used.event.mark, field: "source" },
+          evidence: `${entry.typed}\n${entry.note.notToUse}`,
+          found: `${used.event.name} went on${atMoment(used.event)}. The one in ${entry.kit.name} is not to be used: ${entry.note.notToUse}.`,
+          expected: "Another one, and where it came from.",
+          todo: "Look which one is on. Mark where the right one came from, or take the note back.",
+          source: kitNotToUse.source,
+        });
+        function fromKit(source: string, unexplained: number): boolean {
+          return ledger.stock.names(source) || (source === "" && unexplained > 0);
+        }
+      }),
+  examples: [
+    {
+      says: "the thick gasket went in",
+      sketch: {
+        marks: [assembly(5), on(6, "Gasket")],
+        kits: [{ text: "1 x Gasket", lines: { "1 x Gasket": { notToUse: "too thick by half" } } }],
+      },
+      finds: 1,
+    },
+    {
+      says: "another one went in",
+      sketch: {
+        marks: [[1, "part", { item: "Gasket", event: "made" }], assembly(5), on(6, "Gasket")],
+        kits: [{ text: "1 x Gasket", lines: { "1 x Gasket": { notToUse: "too thick by half" } } }],
+      },
+      finds: 0,
+    },
+  ],
+};
