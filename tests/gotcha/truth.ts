@@ -94,7 +94,7 @@ export function makeWorld(seed: number): World {
   return { gotchas, sightings: [...seen.values()].flat(), openings, superseded };
 }
 
-/** How often a trap was there of the looks taken, as the book counts it (docs/decisions/020): one look each way added. */
+/** How often a trap was there of the looks taken, as the book counts it (docs/decisions/012): one look each way added. */
 function share(sightings: readonly Sighting[]): number {
   const met = sightings.filter((one) => one.outcome !== "absent").length;
   return (met + 1) / (sightings.length + 2);
