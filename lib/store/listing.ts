@@ -68,7 +68,7 @@ async function listSome(
 
 /**
  * Makes one recording of two whose files hold the same bytes: the places of the second become places of the first,
- * and the second is struck out. Only where nothing hangs on the second: no mark, still or caption, and its clock as it
+ * and the second is struck out. Only where nothing hangs on the second: no mark, still, caption or cut, and its clock as it
  * was; and only within one build.
  *
  * @param options.anySitting also where they lie in different sittings, since the first has no file any more
@@ -91,6 +91,11 @@ export async function foldRecording(
       tx.still.count({ where: { recordingId: from } }),
       tx.captionTrack.count({ where: { recordingId: from } }),
       tx.draftDecision.count({ where: { recordingId: from } }),
+      tx.cut.count({
+        where: {
+          OR: [{ reelsJson: { contains: `"${from}"` } }, { segmentsJson: { contains: `"${from}"` } }],
+        },
+      }),
     ]);
     if (hanging.some((count) => count > 0)) return [];
     for (const place of await tx.place.findMany({ where: { recordingId: from, role: "original" } })) {

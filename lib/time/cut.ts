@@ -49,8 +49,17 @@ export interface Cut {
 }
 
 export interface PlacedSegment extends Segment {
-  /** What it shows of its source, as doubles and a hair wider: for what lies outside nothing exact is reckoned. */
-  near: Span;
+  near: Near;
+}
+
+/**
+ * The same as doubles. What it shows of its source is a hair wider here: a moment outside is not in it, one well
+ * inside is, and only at the edges is it decided exactly.
+ */
+interface Near extends Span {
+  film: number;
+  from: number;
+  speed: number;
 }
 
 /** A place in the film where a moment of a source is seen: a moment, or a stretch where the picture stands still. */
@@ -97,9 +106,10 @@ function joined(ordered: readonly Segment[]): Segment[] {
   return whole;
 }
 
-function nearOf(segment: Segment, frame: Rational): Span {
+function nearOf(segment: Segment, frame: Rational): Near {
   const { start, end } = shownOf(frame, segment);
-  return { start: toNumber(start) - hair, end: toNumber(end) + hair };
+  const [film, from, speed] = [toNumber(segment.start), toNumber(segment.from), toNumber(segment.speed)];
+  return { start: toNumber(start) - hair, end: toNumber(end) + hair, film, from, speed };
 }
 
 /** More than doubles of a day's seconds are rounded by. */
@@ -114,8 +124,17 @@ export function sourceTime(segment: Segment, film: Rational): Rational {
 export function filmPlaces(cut: Cut, source: string, moment: number): FilmPlace[] {
   return cut.segments
     .filter((one) => one.source === source && one.near.start <= moment && moment <= one.near.end)
-    .map((one) => (isFrozen(one) ? frozenPlace : movingPlace)(one, ofNumber(moment), cut.frame))
+    .map((one) => placeIn(one, moment, cut.frame))
     .filter((place) => place !== null);
+}
+
+function placeIn(segment: PlacedSegment, moment: number, frame: Rational): FilmPlace | null {
+  const { start, end, film, from, speed } = segment.near;
+  if (isFrozen(segment)) return frozenPlace(segment, ofNumber(moment), frame);
+  const wellInside = start + 2 * hair < moment && moment < end - 2 * hair;
+  return wellInside
+    ? { at: film + (moment - from) / speed, until: null }
+    : movingPlace(segment, ofNumber(moment));
 }
 
 function movingPlace(segment: Segment, moment: Rational): FilmPlace | null {
