@@ -1,5 +1,5 @@
 "use client";
-import { useEffect, useMemo, useState } from "react";
+import { useEffect, useState } from "react";
 import type { BuildDocument, Outcome, Sighting } from "#lib/build/index.ts";
 import {
   answerOf,
@@ -8,7 +8,6 @@ import {
   type Book,
   type BriefLine,
   briefOf,
-  type Opening,
   openingOf,
 } from "#lib/gotcha/index.ts";
 import type { BuildSession } from "../session/build-session.ts";
@@ -36,13 +35,12 @@ function withOwn(book: Book, document: BuildDocument): Book {
 }
 
 interface Opened {
-  book: Book;
-  document: BuildDocument;
-  opening: Opening;
-  today: string;
+  /** All that applies, in the order of the brief. */
+  all: BriefLine[];
+  brief: BriefLine[];
 }
 
-/** What is opened in this build, and the book about it; null until that is known. */
+/** What the book says of what is opened in this build; null until it is known. */
 function useOpened(): Opened | null {
   const { document } = useDerived();
   const { id } = document.build;
@@ -63,28 +61,29 @@ function useOpened(): Opened | null {
       current = false;
     };
   }, [id]);
-  return useMemo(() => {
-    if (!book) return null;
-    const latest = document.marks.findLast((mark) => mark.kind === "part" && mark.gone === null);
-    const assembly = document.build.assemblyId ?? assemblyOf(document, latest)?.id ?? null;
-    const opening = openingOf(document, assembly);
-    return { book: withOwn(book, document), document, opening, today: new Date().toISOString() };
-  }, [book, document]);
+  return book && openedIn(book, document);
+}
+
+/** Several places of a sheet ask for the same: what was computed last is kept for them. */
+let last: { book: Book; document: BuildDocument; opened: Opened } | null = null;
+
+function openedIn(book: Book, document: BuildDocument): Opened {
+  if (last?.book === book && last.document === document) return last.opened;
+  const latest = document.marks.findLast((mark) => mark.kind === "part" && mark.gone === null);
+  const assembly = document.build.assemblyId ?? assemblyOf(document, latest)?.id ?? null;
+  const all = applying(withOwn(book, document), openingOf(document, assembly), new Date().toISOString());
+  last = { book, document, opened: { all, brief: briefOf(all, document) } };
+  return last.opened;
 }
 
 /** All of the book that applies to what is opened in this build, in the order of the brief; null until it is known. */
 export function useApplying(): BriefLine[] | null {
-  const opened = useOpened();
-  return useMemo(() => opened && applying(opened.book, opened.opening, opened.today), [opened]);
+  return useOpened()?.all ?? null;
 }
 
 /** The brief of this build; null until it is known. */
 export function useBriefLines(): BriefLine[] | null {
-  const opened = useOpened();
-  return useMemo(
-    () => opened && briefOf(opened.book, opened.document, opened.opening, opened.today),
-    [opened],
-  );
+  return useOpened()?.brief ?? null;
 }
 
 /** The brief, and a way to answer it. */

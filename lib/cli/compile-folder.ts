@@ -4,7 +4,7 @@ import { type BuildDocument, type Cut, present } from "#lib/build/index.ts";
 import { check } from "#lib/check/index.ts";
 import { type Finding, finding, open, worstFirst } from "#lib/finding/index.ts";
 import { pathIn, type ReadFolder, readFolder, readInside } from "#lib/folder/index.ts";
-import { briefOf, openingOf } from "#lib/gotcha/index.ts";
+import { applying, briefOf, openingOf } from "#lib/gotcha/index.ts";
 import { bakePicture, findFfmpeg, probe, stillWithFfmpeg } from "#lib/media/index.ts";
 import { type CheckedProcedure, compile } from "#lib/procedure/index.ts";
 import {
@@ -49,7 +49,7 @@ export async function compileFolder(
   const history = historyOf(read.document, checked.procedure);
   // What the folder itself carries of the gotcha book.
   const notes = briefNotes(
-    briefOf(read.document, read.document, openingOf(read.document), options.printedOn),
+    briefOf(applying(read.document, openingOf(read.document), options.printedOn), read.document),
   );
   const publishing = {
     ...options,

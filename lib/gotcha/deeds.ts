@@ -12,8 +12,7 @@ import {
 } from "#lib/build/index.ts";
 import { type Mark, wordsOf } from "#lib/mark/index.ts";
 import type { OpenedPart, Opening } from "./applies.ts";
-import type { Book } from "./book.ts";
-import { applying, type BriefLine, briefLength } from "./brief.ts";
+import { type BriefLine, briefLength } from "./brief.ts";
 import { meanings } from "./words.ts";
 
 /** The history of the book: what is written in it, and not in a build, stands under this name in the change log. */
@@ -126,11 +125,9 @@ function partsOf(document: BuildDocument): OpenedPart[] {
   });
 }
 
-/** The brief of a build: what applies to what is opened in it, but for what its own log has taught and says already. */
-export function briefOf(book: Book, document: BuildDocument, opening: Opening, today: string): BriefLine[] {
-  return applying(book, opening, today)
-    .filter((line) => !taughtIn(line, document))
-    .slice(0, briefLength);
+/** The brief of a build, of all that applies to what is opened in it: but for what its own log has taught and says. */
+export function briefOf(all: readonly BriefLine[], document: BuildDocument): BriefLine[] {
+  return all.filter((line) => !taughtIn(line, document)).slice(0, briefLength);
 }
 
 /** Whether everything known of a gotcha comes from marks of this build. */

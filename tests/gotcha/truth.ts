@@ -13,7 +13,9 @@ import { random } from "./random.ts";
 /**
  * A world of invented machines with a written truth of which trap lies where, and a book such as a restorer would
  * have of it. The truth was written before the ranking and knows nothing of it: an extent is a question put to a real
- * machine, answered from what that machine is, whether or not the restorer wrote it down.
+ * machine, answered from what that machine is, whether or not the restorer wrote it down. One in twenty of its serial
+ * numbers, variants, years and makes of parts is not written down; one in twenty designs that a maker took over into
+ * another model is not known to be the same; and what is written of a whole kind is true of nineteen designs in twenty.
  */
 export interface World {
   gotchas: Gotcha[];
