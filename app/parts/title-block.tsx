@@ -3,6 +3,8 @@ import Link from "next/link";
 import { usePathname } from "next/navigation";
 import { present, sittingsInOrder } from "#lib/build/index.ts";
 import { sayCount } from "#lib/finding/index.ts";
+import { soakState, soaksOf } from "#lib/procedure/index.ts";
+import { useNow } from "../ledger/use-ledger.ts";
 import { useDerived, useSessionView } from "../session/provider.tsx";
 
 interface Cell {
@@ -15,12 +17,15 @@ interface Cell {
 export function BuildTitleBlock() {
   const { document } = useSessionView();
   const { findings, procedure } = useDerived();
+  const now = useNow();
   const { machine, build } = document;
   const home = `/builds/${build.id}`;
   const sitting = sittingsInOrder(document).at(-1);
   const path = usePathname();
   const here = present(document.sittings).find((one) => path === `${home}/sittings/${one.id}`) ?? sitting;
   const deferred = procedure.deferred.filter((line) => line.closedBy === null).length;
+  const soaks = soaksOf(procedure, document);
+  const overdue = soaks.filter((soak) => soakState(soak, now).state === "overdue").length;
   const cells: Cell[] = [
     { field: "Machine", value: machine.name, href: `/machines/${machine.id}` },
     { field: "Build", value: build.title, href: home },
@@ -37,7 +42,7 @@ export function BuildTitleBlock() {
     { field: "Findings", value: sayCount(findings), href: `${home}/findings` },
     {
       field: "Deferred",
-      value: deferred > 0 ? `${deferred} open` : "none open",
+      value: `${deferred > 0 ? deferred : "none"} open${overdue > 0 ? `, ${overdue} overdue` : ""}`,
       href: `${home}/procedure#findings`,
     },
     { field: "Workshop", value: "Keys and settings", href: "/settings" },

@@ -68,3 +68,25 @@ test("a deferred item left open stands first on the build, the machine and the f
   await page.goto(`${build}/parts`);
   await expect(page.getByRole("region", { name: "Before it first runs" })).toContainText(words);
 });
+
+test("a bath that is overdue is said on every sheet of the build, and after a restart of the page", async ({
+  page,
+  program,
+}) => {
+  const build = await openDemo(page, program.address);
+  await page.goto(`${build}/sittings/demo-sitting-bench?mark=demo-mark-074`);
+  await page.getByText("More about this deferred").click();
+  await page.getByLabel("At most").fill("4 h");
+  await page.getByLabel(/^Began/).fill("2026-05-03 10:00");
+  await page.getByLabel(/^Began/).blur();
+  await onDisk(page);
+  await page.goto(`${build}/sittings/demo-sitting-bench?mark=demo-mark-076`);
+  await page.getByRole("button", { name: "Strike out" }).last().click();
+  await onDisk(page);
+  for (const sheet of ["", "/procedure", "/parts", "/changes"]) {
+    await page.goto(`${build}${sheet}`);
+    await expect(page.getByRole("link", { name: "Deferred 1 open, 1 overdue" })).toBeVisible();
+  }
+  await page.goto(build);
+  await expect(page.getByRole("region", { name: "Where was I?" })).toContainText("Take out:");
+});
