@@ -86,7 +86,17 @@ const document = buildFolder.parse({
   marks,
   stills: stillRows,
   edits,
-  answers: [],
+  answers: [
+    {
+      id: "demo-answer-hold",
+      buildId: build.id,
+      key: "hold/hazard/demo-mark-080",
+      evidence: "",
+      reason: "Turned by hand with the belt off; the belt guard was on before the engine was started.",
+      gone: null,
+      rev: 1,
+    },
+  ],
   gotchas: [],
   sightings: [],
   foreign: [],

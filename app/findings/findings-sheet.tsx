@@ -1,5 +1,6 @@
 "use client";
 import { present } from "#lib/build/index.ts";
+import { rules } from "#lib/check/index.ts";
 import { type Finding, open, sayCount, severities } from "#lib/finding/index.ts";
 import type { Step } from "#lib/procedure/index.ts";
 import { Conflicts } from "../log/conflicts.tsx";
@@ -95,11 +96,16 @@ function Group({
   );
 }
 
+/** Answers to the questions of the parts sheet are kept among the others, under keys of their own. */
+const isToFinding = (key: string) => rules.some(({ id }) => key.startsWith(`${id}/`));
+
 /** Answers that hold for nothing now: what they spoke of has changed. They are kept, and hold again when it is back. */
 function Lapsed({ findings }: { findings: Finding[] }) {
   const { document } = useSessionView();
   const holding = new Set(findings.map((one) => `${one.key}\n${one.evidence}`));
-  const lapsed = present(document.answers).filter((one) => !holding.has(`${one.key}\n${one.evidence}`));
+  const lapsed = present(document.answers).filter(
+    (one) => isToFinding(one.key) && !holding.has(`${one.key}\n${one.evidence}`),
+  );
   if (lapsed.length === 0) return null;
   return (
     <section className="block" aria-labelledby="findings-lapsed">

@@ -38,7 +38,7 @@ describe("a mark made by hand stands for the draft that says the same", () => {
   });
   test("one mark stands for one draft, the nearest", () => {
     const two = drafts("It has 18 thou of backlash.", "The other gear has 18 thou of backlash too.");
-    expect(kindsLeft(two).filter((kind) => kind === "measurement")).toHaveLength(2);
+    expect(two.filter((one) => one.kind === "measurement")).toHaveLength(2);
     const left = draftsToDecide(two, [], [sampleMark(9, "measurement", { asFound: typed("18 thou") })]);
     expect(kindsLeft(left).filter((kind) => kind === "measurement")).toHaveLength(1);
   });
