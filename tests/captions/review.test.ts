@@ -37,7 +37,11 @@ describe("a mark made by hand stands for the draft that says the same", () => {
     expect(kindsLeft(draftsToDecide(measured, [], [mark]))).toEqual(["measurement"]);
   });
   test("one mark stands for one draft, the nearest", () => {
-    const two = drafts("It has 18 thou of backlash.", "The other gear has 18 thou of backlash too.");
+    const two = drafts(
+      "It has 18 thou of backlash.",
+      "Nothing of note here.",
+      "The bore of the bush measures 18 thou over.",
+    );
     expect(two.filter((one) => one.kind === "measurement")).toHaveLength(2);
     const left = draftsToDecide(two, [], [sampleMark(9, "measurement", { asFound: typed("18 thou") })]);
     expect(kindsLeft(left).filter((kind) => kind === "measurement")).toHaveLength(1);

@@ -32,6 +32,7 @@ test("a value is read and checked as it is typed, picked from what was used befo
   );
   expect(offered.length).toBeGreaterThan(0);
   expect(offered).toContain("feeler gauge, 2 to 25 thou");
+  await hand.getByText("More about this measurement").click();
   const mates = await field("mate").evaluate((input: HTMLInputElement) =>
     [...(input.list?.options ?? [])].map((option) => option.value),
   );

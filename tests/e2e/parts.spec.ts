@@ -31,7 +31,7 @@ test("a fitting that was never marked is found, marked at the bench, and the led
   program,
 }) => {
   const build = await openDemo(page, program.address);
-  await page.goto(`${build}/sittings/demo-sitting-bench?mark=demo-mark-073`);
+  await page.goto(`${build}/sittings/demo-sitting-bench?mark=demo-mark-075`);
   await page.getByRole("button", { name: "Strike out" }).last().click();
   await onDisk(page);
   await page.evaluate(() => Object.assign(window, { sameDocument: true }));
@@ -57,7 +57,7 @@ test("a deferred item left open stands first on the build, the machine and the f
 }) => {
   const build = await openDemo(page, program.address);
   // The mark that closed it: what it closed is open again when it is struck out.
-  await page.goto(`${build}/sittings/demo-sitting-bench?mark=demo-mark-076`);
+  await page.goto(`${build}/sittings/demo-sitting-bench?mark=demo-mark-078`);
   await page.getByRole("button", { name: "Strike out" }).last().click();
   await onDisk(page);
   const words = "The four cover nuts are finger-tight only.";
@@ -74,13 +74,13 @@ test("a bath that is overdue is said on every sheet of the build, and after a re
   program,
 }) => {
   const build = await openDemo(page, program.address);
-  await page.goto(`${build}/sittings/demo-sitting-bench?mark=demo-mark-074`);
+  await page.goto(`${build}/sittings/demo-sitting-bench?mark=demo-mark-076`);
   await page.getByText("More about this deferred").click();
   await page.getByLabel("At most").fill("4 h");
   await page.getByLabel(/^Began/).fill("2026-05-03 10:00");
   await page.getByLabel(/^Began/).blur();
   await onDisk(page);
-  await page.goto(`${build}/sittings/demo-sitting-bench?mark=demo-mark-076`);
+  await page.goto(`${build}/sittings/demo-sitting-bench?mark=demo-mark-078`);
   await page.getByRole("button", { name: "Strike out" }).last().click();
   await onDisk(page);
   for (const sheet of ["", "/procedure", "/parts", "/changes"]) {

@@ -90,7 +90,7 @@ test.describe("films that are away", () => {
     const other = `${drive} (E)`;
     fs.renameSync(drive, other);
     await page.reload();
-    const lines = page.locator(".lines > li", { hasText: "000" });
+    const lines = page.locator(".lines > li", { hasText: "frames" });
     await expect(
       page.getByText(`The drive or folder ${drive} is not there. 2 films lie in it.`),
     ).toBeVisible();
