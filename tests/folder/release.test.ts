@@ -41,18 +41,28 @@ function releaseOf(document: BuildDocument, given: Partial<Release> = {}): Relea
   };
 }
 
-/** The demonstration released into a new folder. */
+/** The demonstration, released once; each test has a copy of its folder. */
 async function released(name: string) {
+  once ??= release();
+  const made = await once;
+  const folder = path.join(base, name);
+  fs.cpSync(made.folder, folder, { recursive: true });
+  return { ...made, folder };
+}
+
+let once: ReturnType<typeof release> | null = null;
+
+async function release() {
   const read = await readFolder(demo);
-  const release = releaseOf(read.document);
-  const document = frozen({ ...read.document, releases: [release] });
+  const row = releaseOf(read.document);
+  const document = frozen({ ...read.document, releases: [row] });
   const still = async (sha256: string) => {
     const row = read.document.stills.find((one) => one.sha256 === sha256 && read.files.has(one.id));
     return row ? readInside(demo, read.files.get(row.id) as string, 80_000_000) : null;
   };
-  const folder = path.join(base, name);
-  const manifest = await writeRelease(document, release, folder, { still, before: null });
-  return { folder, manifest, document, still, release };
+  const folder = path.join(base, "as released");
+  const manifest = await writeRelease(document, row, folder, { still, before: null });
+  return { folder, manifest, document, still };
 }
 
 describe("a release", () => {
