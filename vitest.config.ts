@@ -4,6 +4,7 @@ export default defineConfig({
   test: {
     include: ["tests/**/*.test.ts", "tests/**/*.test.tsx"],
     exclude: ["tests/e2e/**", "node_modules/**"],
+    setupFiles: ["tests/seed.ts"],
     testTimeout: 60_000,
     hookTimeout: 60_000,
     pool: "forks",

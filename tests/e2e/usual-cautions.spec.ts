@@ -9,6 +9,7 @@ test("a step that names a hazard is offered the usual caution; nothing is put in
   const build = await openDemo(page, program.address);
   await page.goto(`${build}/procedure`);
   const cautions = page.locator(".procedure section.step .caution");
+  await expect(cautions.first()).toBeVisible();
   const before = await cautions.count();
 
   await page.goto(`${build}/sittings/demo-sitting-desk`);
