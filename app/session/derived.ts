@@ -16,7 +16,11 @@ export interface Derived {
 }
 
 export function derive(document: BuildDocument): Derived {
-  const procedure = compile(document);
+  return deriveFrom(compile(document), document);
+}
+
+/** The same, where the procedure has been compiled already. */
+export function deriveFrom(procedure: Procedure, document: BuildDocument): Derived {
   const { findings } = check(procedure, document);
   const stepOf = new Map(
     stepsOf(procedure).flatMap((step) => step.marks.map((mark) => [mark, step] as const)),

@@ -1,7 +1,9 @@
 "use client";
 import { createContext, type ReactNode, useContext, useEffect, useState, useSyncExternalStore } from "react";
+import type { BuildDocument } from "#lib/build/index.ts";
+import { compile } from "#lib/procedure/index.ts";
 import { BuildSession, fetchDocument, type SessionView } from "./build-session.ts";
-import { type Derived, derive } from "./derived.ts";
+import { type Derived, derive, deriveFrom } from "./derived.ts";
 
 interface Opened {
   session: BuildSession;
@@ -22,10 +24,16 @@ class DerivedStore {
     session.subscribe(() => {
       if (session.document === this.#value.document) return;
       clearTimeout(this.#timer);
-      this.#timer = setTimeout(() => {
-        this.#value = derive(session.document);
-        for (const listener of this.#listeners) listener();
-      }, COMPILE_AFTER);
+      this.#timer = setTimeout(() => this.#compile(session.document), COMPILE_AFTER);
+    });
+  }
+
+  /** Compiles, and checks in a task of its own: together they could hold the film up for a moment. */
+  #compile(document: BuildDocument): void {
+    const procedure = compile(document);
+    this.#timer = setTimeout(() => {
+      this.#value = deriveFrom(procedure, document);
+      for (const listener of this.#listeners) listener();
     });
   }
 
