@@ -44,13 +44,14 @@ function holds(document: BuildDocument): number {
     expect(new Set(rows.map(({ row }) => row.id)).size).toBe(rows.length);
     const after = write(document, rows);
     for (const mark of after.marks) expect(markRow.safeParse(mark).error).toBeUndefined();
-    const own = (where: BuildDocument) =>
-      say(where)
-        .filter(({ rule }) => rule === finding.rule)
-        .map(({ key }) => key);
+    const own = (where: BuildDocument) => say(where).filter(({ rule }) => rule === finding.rule);
     const left = own(after);
-    expect(left, `${one.name} removes it: ${finding.found}`).not.toContain(finding.key);
-    for (const key of left) expect(own(document), `${one.name} adds none: ${finding.found}`).toContain(key);
+    const keys = left.map(({ key }) => key);
+    expect(keys, `${one.name} removes it: ${finding.found}`).not.toContain(finding.key);
+    // What stood twice in a step is said once: the second place speaks up when the first is mended.
+    const known = own(document).flatMap(({ key, evidence }) => [key, evidence]);
+    for (const { key, evidence } of left)
+      expect(known.includes(key) || known.includes(evidence), `${one.name} adds none: ${key}`).toBe(true);
     const orphans = (where: BuildDocument) => compile(where).orphans.map(({ edit }) => edit);
     expect(orphans(after), "no hand edit is orphaned").toEqual(orphans(document));
     const restored = new Map([...document.marks, ...document.edits].map((row) => [row.id as string, row]));
