@@ -1,7 +1,17 @@
 "use client";
+import Link from "next/link";
 import { useId, useState } from "react";
 import { hintsFor } from "#lib/gotcha/index.ts";
-import { type Field, type KindName, kindOf, kinds, type Mark, typedOf, wordsOf } from "#lib/mark/index.ts";
+import {
+  characteristicValues,
+  type Field,
+  type KindName,
+  kindOf,
+  kinds,
+  type Mark,
+  typedOf,
+  wordsOf,
+} from "#lib/mark/index.ts";
 import { timecode } from "#lib/time/index.ts";
 import { PartHints } from "../gotchas/brief.tsx";
 import { IntoBook } from "../gotchas/into-book.tsx";
@@ -72,6 +82,7 @@ function OfMark({ mark, picture }: { mark: Mark; picture: Picture | null }) {
       {(findingsOf.get(mark.id) ?? []).map((finding) => (
         <FindingNote key={finding.key} finding={finding} />
       ))}
+      <LookUp mark={mark} />
       <UsualCautions mark={mark} />
       <Stills mark={mark} picture={picture} />
       <div className="row-of-buttons" style={{ marginTop: 14 }}>
@@ -96,6 +107,29 @@ function OfMark({ mark, picture }: { mark: Mark; picture: Picture | null }) {
         </button>
       </div>
     </>
+  );
+}
+
+/** The values of a measurement as questions to the reference; below the fields, so that Tab goes from field to field. */
+function LookUp({ mark }: { mark: Mark }) {
+  const typed = new Set(
+    characteristicValues.map((name) => typedOf(mark, name)).filter((text) => text !== ""),
+  );
+  if (mark.kind !== "measurement" || typed.size === 0) return null;
+  return (
+    <p className="small">
+      In the reference:{" "}
+      {[...typed].map((text) => (
+        <Link
+          key={text}
+          href={`/reference?q=${encodeURIComponent(text)}`}
+          prefetch={false}
+          style={{ marginRight: 14 }}
+        >
+          {text}
+        </Link>
+      ))}
+    </p>
   );
 }
 

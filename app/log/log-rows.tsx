@@ -1,5 +1,5 @@
 "use client";
-import { useVirtualizer } from "@tanstack/react-virtual";
+import { defaultRangeExtractor, useVirtualizer } from "@tanstack/react-virtual";
 import { useEffect, useMemo } from "react";
 import type { Mark } from "#lib/mark/index.ts";
 import { useDerived } from "../session/provider.tsx";
@@ -38,17 +38,22 @@ export function LogRows({
     () => new Set(procedure.deferred.filter((line) => line.closedBy === null).map((line) => line.mark)),
     [procedure],
   );
+  const handIndex = marks.findIndex((mark) => mark.id === handId);
   const rows = useVirtualizer({
     count: marks.length,
     getScrollElement: () => sheet,
     estimateSize: () => ROW,
     getItemKey: (index) => marks[index]?.id ?? index,
     overscan: 6,
+    // The row in hand is always there, so that what is pressed next finds its fields even before it is scrolled to.
+    rangeExtractor: (range) =>
+      [...new Set([...defaultRangeExtractor(range), ...(handIndex < 0 ? [] : [handIndex])])].sort(
+        (a, b) => a - b,
+      ),
     paddingEnd: 240,
     // The row in hand opens below its own line: that line stands a quarter down, with what came before above it.
     scrollPaddingStart: (sheet?.clientHeight ?? 0) / 4,
   });
-  const handIndex = marks.findIndex((mark) => mark.id === handId);
   useEffect(() => {
     if (sheet && handIndex >= 0) rows.scrollToIndex(handIndex, { align: "start" });
   }, [handIndex, rows, sheet]);

@@ -1,5 +1,4 @@
 "use client";
-import Link from "next/link";
 import { useEffect, useId, useMemo, useRef, useState } from "react";
 import type { Field, Mark } from "#lib/mark/index.ts";
 import { typedOf, wordsOf } from "#lib/mark/index.ts";
@@ -139,14 +138,7 @@ function ReadAs({ text }: { text: string }) {
   const reading = read(text, { decimal: document.build.decimal });
   return (
     <div className="read-as" aria-live="polite">
-      {reading.kind !== "empty" && (
-        <>
-          <b>{say(reading)}</b>{" "}
-          <Link className="small" href={`/reference?q=${encodeURIComponent(text)}`} prefetch={false}>
-            Look it up
-          </Link>
-        </>
-      )}
+      {reading.kind !== "empty" && <b>{say(reading)}</b>}
     </div>
   );
 }

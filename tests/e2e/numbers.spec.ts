@@ -39,7 +39,7 @@ test("a value is read and checked as it is typed, picked from what was used befo
   expect(mates).toContain("Cover nut");
 
   // The reference answers for what was typed.
-  await expect(hand.getByRole("link", { name: "Look it up" }).first()).toHaveAttribute(
+  await expect(hand.getByRole("link", { name: "1/2 in" }).first()).toHaveAttribute(
     "href",
     /^\/reference\?q=/,
   );
