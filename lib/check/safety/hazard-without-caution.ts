@@ -35,8 +35,8 @@ export const hazardWithoutCaution: Rule = {
   },
   examples: [
     ...fires(
-      "Wash the float bowl with petrol.",
-      "Blow the jets through with compressed air.",
+      "Wash the drip tray with petrol.",
+      "Blow the oilways through with compressed air.",
       "Plug the set into the mains.",
       "Lower the casting into hydrochloric acid.",
       "Compress the valve spring with the tool.",
