@@ -3,4 +3,4 @@ export * from "./draft/index.ts";
 export { decode as decodeCaptions } from "./read/decode.ts";
 export * from "./read/index.ts";
 export { draftsToDecide, type OpenDraft } from "./review.ts";
-export { toWebVtt } from "./write.ts";
+export { toWebVtt, vttText, vttTime } from "./write.ts";
