@@ -9,6 +9,7 @@ import type { Procedure } from "#lib/procedure/index.ts";
 import { briefNotes } from "#lib/publish/brief.ts";
 import { canonicalJson } from "#lib/publish/canonical-json.ts";
 import { procedureBody } from "#lib/publish/html/body.ts";
+import { historyOf } from "#lib/publish/release/history.ts";
 import { sheetState } from "#lib/publish/state.ts";
 import { useBriefLines } from "../gotchas/use-brief.ts";
 import { Conflicts } from "../log/conflicts.tsx";
@@ -35,11 +36,12 @@ export function ProcedureSheet() {
         {
           state: sheetState({ procedure, findings }, { printedOn: today }, hash),
           still: (figure) => (figure.sha256 === "" ? null : stillAddress(figure.sha256)),
+          history: historyOf(document, procedure),
           forScreen: true,
           brief,
         },
       ),
-    [procedure, findings, hash, today, brief],
+    [document, procedure, findings, hash, today, brief],
   );
   return (
     <>

@@ -1,7 +1,7 @@
 "use client";
 import Link from "next/link";
-import { type Erratum, present, type Release } from "#lib/build/index.ts";
-import { releasesInOrder } from "#lib/publish/release/history.ts";
+import type { Release } from "#lib/build/index.ts";
+import { releasesInOrder, reportsOn } from "#lib/publish/release/history.ts";
 import { sayWallDate } from "#lib/time/index.ts";
 import { useSessionView } from "../session/provider.tsx";
 import { Differences } from "./differences.tsx";
@@ -22,7 +22,7 @@ export function ReleaseLine({ release }: { release: Release }) {
   const { document } = useSessionView();
   const releases = releasesInOrder(document);
   const before = releases[releases.findIndex((one) => one.id === release.id) - 1];
-  const reports = present(document.errata).filter((one) => one.releaseId === release.id);
+  const reports = reportsOn(document, release);
   const address = `/release/${encodeURIComponent(release.id)}`;
   return (
     <article className="release" aria-labelledby={`release-${release.id}`}>
@@ -52,7 +52,7 @@ export function ReleaseLine({ release }: { release: Release }) {
         />
       )}
       {reports.length > 0 && <h4>Reported</h4>}
-      {reports.map((report: Erratum) => (
+      {reports.map((report) => (
         <Report key={report.id} report={report} />
       ))}
     </article>

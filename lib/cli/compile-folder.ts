@@ -4,23 +4,15 @@ import { type BuildDocument, type Cut, present } from "#lib/build/index.ts";
 import { check } from "#lib/check/index.ts";
 import { type Finding, finding, open, worstFirst } from "#lib/finding/index.ts";
 import { pathIn, type ReadFolder, readFolder, readInside } from "#lib/folder/index.ts";
-import { applying, briefOf, openingOf } from "#lib/gotcha/index.ts";
 import { bakePicture, findFfmpeg, probe, stillWithFfmpeg } from "#lib/media/index.ts";
 import { type CheckedProcedure, compile } from "#lib/procedure/index.ts";
 import {
-  briefNotes,
   type Edition,
+  everyFormat,
   historyOf,
-  type Output,
   type Paper,
-  toAnnotations,
-  toChapters,
-  toHowTo,
-  toHtml,
-  toMarkdown,
-  toMeasurementsCsv,
-  toOtio,
-  toPartsCsv,
+  printedBrief,
+  together,
   toPdf,
 } from "#lib/publish/index.ts";
 
@@ -46,39 +38,22 @@ export async function compileFolder(
   if (options.cut) read.document.cuts.push(foremost(options.cut, read.document));
   const taken = await takeMissingStills(read);
   const checked = checkFolder(read);
-  const history = historyOf(read.document, checked.procedure);
-  // What the folder itself carries of the gotcha book.
-  const notes = briefNotes(
-    briefOf(applying(read.document, openingOf(read.document), options.printedOn), read.document),
-  );
   const publishing = {
     ...options,
-    history,
-    brief: notes,
+    history: historyOf(read.document, checked.procedure),
+    // What the folder itself carries of the gotcha book.
+    brief: printedBrief(read.document, read.document, options.printedOn),
     stills: (sha256: string) => stillBytes(read, taken, sha256),
   };
-  const outputs: Output[] = [
-    await toPdf(checked, publishing),
-    await toHtml(checked, publishing),
-    await toMarkdown(checked, publishing),
-    await toPartsCsv(checked, publishing),
-    await toMeasurementsCsv(checked, publishing),
-    await toHowTo(checked, publishing),
-    await toAnnotations(checked, publishing),
-    await toOtio(checked, publishing),
-    await toChapters(checked),
-  ];
+  const output = together([await toPdf(checked, publishing), ...(await everyFormat(checked, publishing))]);
   const findings = {
     name: "findings.json",
     bytes: Buffer.from(`${JSON.stringify(checked.findings, null, 2)}\n`),
   };
-  // Several outputs carry the same stills.
-  const named = new Map(outputs.flatMap(({ files }) => files).map((file) => [file.name, file]));
-  const files = await writeAll(out, [...named.values(), findings]);
   return {
     checked,
-    files,
-    losses: [...new Set(outputs.flatMap((output) => output.losses))],
+    files: await writeAll(out, [...output.files, findings]),
+    losses: output.losses,
     wrong: open(checked.findings).filter((one) => one.severity === "wrong").length,
   };
 }

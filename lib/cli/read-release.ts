@@ -1,6 +1,6 @@
 import fs from "node:fs/promises";
 import path from "node:path";
-import { type BuildDocument, type Erratum, present, type Release } from "#lib/build/index.ts";
+import type { BuildDocument, Erratum, Release } from "#lib/build/index.ts";
 import { check } from "#lib/check/index.ts";
 import { FolderError, isFree, type ReadRelease, readRelease } from "#lib/folder/index.ts";
 import { compareProcedures, compile, type Difference, sayingsAt } from "#lib/procedure/index.ts";
@@ -55,8 +55,8 @@ export async function carriersOf(
   const said = sayingsAt(reported.checked.procedure, markId).join("\n");
   const carriers: Carrier[] = [];
   for (const release of releasesInOrder(reported.now)) {
-    const one = await openRelease(opened, release.id);
-    if (one && sayingsAt(one.checked.procedure, markId).join("\n") === said)
+    const one = await readRelease(releaseFolder(opened.workshop, release.id));
+    if (sayingsAt(one.checked.procedure, markId).join("\n") === said)
       carriers.push({ revision: release.revision, files: one.manifest.files.map((file) => file.path) });
   }
   return carriers;
@@ -106,11 +106,4 @@ function notFree(folder: string): FolderError {
     expected: "A new or empty folder, or one that this release was written to before.",
     todo: "Name another one; nothing there was changed.",
   });
-}
-
-/** Reports against a release that have not been struck out, earliest first. */
-export function reportsOn(document: BuildDocument, release: Pick<Release, "id">): Erratum[] {
-  return present(document.errata)
-    .filter((one) => one.releaseId === release.id)
-    .sort((a, b) => (a.reportedAt < b.reportedAt ? -1 : a.reportedAt > b.reportedAt ? 1 : 0));
 }

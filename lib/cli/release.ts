@@ -4,13 +4,12 @@ import { type BuildDocument, present, type Release } from "#lib/build/index.ts";
 import { check } from "#lib/check/index.ts";
 import { open } from "#lib/finding/index.ts";
 import { frozen, readRelease, writeRelease } from "#lib/folder/index.ts";
-import { brief, openingOf } from "#lib/gotcha/index.ts";
 import { type CheckedProcedure, compile } from "#lib/procedure/index.ts";
 import {
   type BriefNote,
-  briefNotes,
   contentHash,
   nextRevision,
+  printedBrief,
   releasesInOrder,
 } from "#lib/publish/index.ts";
 import {
@@ -104,7 +103,7 @@ async function briefOf(
   document: BuildDocument,
   date: string,
 ): Promise<BriefNote[]> {
-  return briefNotes(brief(bookOf(await loadBook(client), document), openingOf(document), date));
+  return printedBrief(bookOf(await loadBook(client), document), document, date);
 }
 
 async function latestOf(workshop: Workshop, document: BuildDocument): Promise<CheckedProcedure | null> {

@@ -12,7 +12,7 @@ import {
   type OutputFile,
   releaseOutputs,
 } from "#lib/publish/index.ts";
-import { FolderError, readFolder, readInside } from "./read.ts";
+import { FolderError, type ReadFolder, readFolder, readInside } from "./read.ts";
 import { writeFolder } from "./write.ts";
 
 /** `release.json`: what a release is, and every file of it with its hash. */
@@ -40,10 +40,10 @@ export type ReleaseManifest = z.infer<typeof manifestForm>;
 const frozenFolder = "build";
 const manifestName = "release.json";
 
-/** A release that has been read: what it says of itself, and the procedure as it was frozen. */
+/** A release that has been read: what it says of itself, the build as it was frozen, and its procedure. */
 export interface ReadRelease {
   manifest: ReleaseManifest;
-  document: BuildDocument;
+  build: ReadFolder;
   checked: CheckedProcedure;
 }
 
@@ -108,18 +108,18 @@ export async function writeRelease(
  */
 export async function readRelease(folder: string): Promise<ReadRelease> {
   const manifest = await readManifest(folder);
-  const { document } = await readFolder(path.join(folder, frozenFolder));
-  return { manifest, document, checked: check(compile(document), document) };
+  const build = await readFolder(path.join(folder, frozenFolder));
+  return { manifest, build, checked: check(compile(build.document), build.document) };
 }
 
 /** Makes every output of a release anew, from its frozen values alone: the same bytes, as long as the program is. */
 export async function rebuildRelease(folder: string): Promise<OutputFile[]> {
-  const { manifest, document, checked } = await readRelease(folder);
-  const read = await readFolder(path.join(folder, frozenFolder));
+  const { manifest, build, checked } = await readRelease(folder);
+  const { document } = build;
   const still: StillBytes = async (hash) => {
     const row = document.stills.find((one) => one.sha256 === hash);
-    const place = row && read.files.get(row.id);
-    return place ? readInside(read.folder, place, 80_000_000) : null;
+    const place = row && build.files.get(row.id);
+    return place ? readInside(build.folder, place, 80_000_000) : null;
   };
   const release = document.releases.find((one) => one.id === manifest.id);
   if (!release) throw noRelease(folder, "its build does not hold the release");

@@ -1,5 +1,5 @@
-import { severities } from "#lib/build/index.ts";
-import type { BriefLine } from "#lib/gotcha/index.ts";
+import { type BuildDocument, severities } from "#lib/build/index.ts";
+import { applying, type Book, type BriefLine, briefOf, openingOf } from "#lib/gotcha/index.ts";
 
 /** One gotcha of the printed brief, as labels and texts in their order. */
 export type BriefNote = readonly (readonly [label: string, text: string])[];
@@ -7,7 +7,12 @@ export type BriefNote = readonly (readonly [label: string, text: string])[];
 /** The heading of the printed brief. */
 export const briefHeading = "What bit before";
 
-/** A brief as it is printed: what the book knew on that day of the assembly that is to be opened. */
+/** The brief of a build as it is printed: what the book knew on that day of the assembly that is to be opened. */
+export function printedBrief(book: Book, document: BuildDocument, date: string): BriefNote[] {
+  return briefNotes(briefOf(applying(book, openingOf(document), date), document));
+}
+
+/** The lines of a brief as labels and texts. */
 export function briefNotes(lines: readonly BriefLine[]): BriefNote[] {
   return lines.map(({ entry: { gotcha }, why }) => {
     const bad = severities.find((one) => one.value === gotcha.severity)?.label ?? "";

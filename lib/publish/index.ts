@@ -1,8 +1,9 @@
 /** Outputs: one folder each. A checked procedure in; files, and what the format cannot carry, out. */
 export { toAnnotations } from "./annotations/index.ts";
-export { type BriefNote, briefNotes } from "./brief.ts";
+export { type BriefNote, briefNotes, printedBrief } from "./brief.ts";
 export { canonicalJson } from "./canonical-json.ts";
 export { contentHash } from "./content-hash.ts";
+export { everyFormat, together } from "./every.ts";
 export { cuesInFilm, type RecordingCue, toCaptions, toChapters, webVtt } from "./film/index.ts";
 export { toHowTo } from "./howto/index.ts";
 export { type BodyOptions, procedureBody, toHtml } from "./html/index.ts";
@@ -24,6 +25,7 @@ export {
   type RevisionLine,
   releaseOutputs,
   releasesInOrder,
+  reportsOn,
 } from "./release/index.ts";
 export { projectPath, projectRoot } from "./root.ts";
 export { type SheetState, sheetState } from "./state.ts";

@@ -83,7 +83,7 @@ describe("a release", () => {
     expect(fs.readFileSync(path.join(folder, "procedure.md"), "utf8")).toContain("Revision A");
     expect(fs.readFileSync(path.join(folder, "procedure.html"), "utf8")).not.toContain("Unreleased");
     const read = await readRelease(folder);
-    expect(read.document).toEqual(document);
+    expect(read.build.document).toEqual(document);
     expect(read.manifest.contentHash).toBe(contentHash(read.checked));
   });
 

@@ -1,9 +1,9 @@
 import type { Metadata } from "next";
 import { notFound } from "next/navigation";
 import { Reading } from "#app/releases/reading.tsx";
-import { openRelease, reportsOn } from "#lib/cli/read-release.ts";
+import { openRelease } from "#lib/cli/read-release.ts";
 import { FolderError } from "#lib/folder/index.ts";
-import { contentHash, historyOf, noticesOf, procedureBody, sheetState } from "#lib/publish/index.ts";
+import { historyOf, noticesOf, procedureBody, reportsOn, sheetState } from "#lib/publish/index.ts";
 import { theWorkshop } from "#lib/store/index.ts";
 
 export const metadata: Metadata = { title: "Release" };
@@ -27,7 +27,7 @@ export default async function Page({ params }: { params: Promise<{ release: stri
   const { release, now, checked, manifest } = read;
   const { revision, date } = release;
   const body = procedureBody(checked, {
-    state: sheetState(checked, { release: { revision, date }, printedOn: date }, contentHash(checked)),
+    state: sheetState(checked, { release: { revision, date }, printedOn: date }, release.contentHash),
     still: ({ sha256 }) => (sha256 === "" ? null : `/media/stills/${sha256}`),
     forScreen: true,
     history: historyOf(now, checked.procedure),

@@ -1,14 +1,13 @@
 import fs from "node:fs/promises";
 import type { IncomingMessage, ServerResponse } from "node:http";
 import { check } from "#lib/check/index.ts";
-import { applying, briefOf, openingOf } from "#lib/gotcha/index.ts";
 import { diskName } from "#lib/media/index.ts";
 import { compile } from "#lib/procedure/index.ts";
 import {
-  briefNotes,
   historyOf,
   type Output,
   type PublishOptions,
+  printedBrief,
   toAnnotations,
   toChapters,
   toHowTo,
@@ -66,7 +65,7 @@ export async function printDoor(
     const printedOn = new Date().toISOString().slice(0, 10);
     const book = bookOf(await loadBook(opened.client), document);
     const output = await maker.make(checked, {
-      brief: briefNotes(briefOf(applying(book, openingOf(document), printedOn), document)),
+      brief: printedBrief(book, document, printedOn),
       stills: async (sha256) => fs.readFile(stillPath(opened.workshop, sha256)).catch(() => null),
       history: historyOf(document, checked.procedure),
       printedOn,

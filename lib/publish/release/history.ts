@@ -42,9 +42,8 @@ export function historyOf(document: BuildDocument, procedure: Procedure): Histor
       again,
     })),
     corrections: releases.flatMap((release) =>
-      present(document.errata)
-        .filter((one) => one.releaseId === release.id && one.disposition === "mistake")
-        .sort((a, b) => (a.reportedAt < b.reportedAt ? -1 : a.reportedAt > b.reportedAt ? 1 : 0))
+      reportsOn(document, release)
+        .filter((one) => one.disposition === "mistake")
         .map((one) => correctionOf(one, release, document, procedure)),
     ),
   };
@@ -53,6 +52,13 @@ export function historyOf(document: BuildDocument, procedure: Procedure): Histor
 /** Releases that have not been struck out, by revision. */
 export function releasesInOrder(document: Pick<BuildDocument, "releases">): Release[] {
   return present(document.releases).sort((a, b) => compareRevisions(a.revision, b.revision));
+}
+
+/** Reports against a release that have not been struck out, earliest first. */
+export function reportsOn({ errata }: Pick<BuildDocument, "errata">, { id }: Pick<Release, "id">): Erratum[] {
+  return present(errata)
+    .filter((one) => one.releaseId === id)
+    .sort((a, b) => (a.reportedAt < b.reportedAt ? -1 : a.reportedAt > b.reportedAt ? 1 : 0));
 }
 
 function correctionOf(

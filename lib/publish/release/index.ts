@@ -5,6 +5,7 @@ export {
   historyOf,
   type RevisionLine,
   releasesInOrder,
+  reportsOn,
 } from "./history.ts";
 export { releaseOutputs } from "./outputs.ts";
 export { noticesOf } from "./reading.ts";
