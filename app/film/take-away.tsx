@@ -1,5 +1,6 @@
 "use client";
-import { useSession, useSessionView } from "../session/provider.tsx";
+import { useSessionView } from "../session/provider.tsx";
+import { useSettled } from "../session/use-settled.ts";
 
 const sheets = [
   ["chapters", "Chapters for the film's description", true],
@@ -12,15 +13,9 @@ const sheets = [
 
 /** What other programs can use. What was changed is on disk before a file is made. */
 export function TakeAway() {
-  const session = useSession();
   const { document } = useSessionView();
   const hasFilm = document.cuts.some(({ gone }) => gone === null);
-  const settle = (event: React.MouseEvent<HTMLAnchorElement>) => {
-    if (session.view().save.pending === 0) return;
-    event.preventDefault();
-    const { href } = event.currentTarget;
-    void session.settled().then(() => window.location.assign(href));
-  };
+  const settle = useSettled();
   return (
     <section className="block" aria-label="For other programs">
       <h2>For other programs</h2>

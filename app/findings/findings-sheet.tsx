@@ -72,26 +72,26 @@ function Group({
   stepOf: ReadonlyMap<string, Step>;
 }) {
   if (findings.length === 0) return null;
-  const stepOfFinding = (one: Finding) => (one.place.mark ? stepOf.get(one.place.mark) : undefined);
-  const numbers = [...new Set(findings.map((one) => stepOfFinding(one)?.number ?? 0))].sort((a, b) => a - b);
+  const bySteps = new Map<Step | undefined, Finding[]>();
+  for (const one of findings) {
+    const step = one.place.mark === undefined ? undefined : stepOf.get(one.place.mark);
+    bySteps.set(step, [...(bySteps.get(step) ?? []), one]);
+  }
+  const steps = [...bySteps.keys()].sort((a, b) => (a?.number ?? 0) - (b?.number ?? 0));
   return (
     <section className="block" aria-labelledby={`findings-${title}`}>
       <h2 id={`findings-${title}`}>
         {title} <span className="soft num">{findings.length}</span>
       </h2>
       <p className="soft small">{says}</p>
-      {numbers.map((number) => {
-        const ofStep = findings.filter((one) => (stepOfFinding(one)?.number ?? 0) === number);
-        const step = ofStep[0] && stepOfFinding(ofStep[0]);
-        return (
-          <div key={number}>
-            <h3 className="small">{step ? `Step ${step.number}: ${step.title}` : "In no step"}</h3>
-            {ofStep.map((one) => (
-              <FindingNote key={one.key} finding={one} place={<PlaceOf finding={one} />} />
-            ))}
-          </div>
-        );
-      })}
+      {steps.map((step) => (
+        <div key={step?.mark ?? ""}>
+          <h3 className="small">{step ? `Step ${step.number}: ${step.title}` : "In no step"}</h3>
+          {bySteps.get(step)?.map((one) => (
+            <FindingNote key={one.key} finding={one} place={<PlaceOf finding={one} />} />
+          ))}
+        </div>
+      ))}
     </section>
   );
 }

@@ -16,7 +16,8 @@ import { Conflicts } from "../log/conflicts.tsx";
 import { Saved } from "../log/keys-panel.tsx";
 import { stillAddress } from "../log/stills.tsx";
 import { BuildTitleBlock } from "../parts/title-block.tsx";
-import { useDerived, useSession, useSessionView } from "../session/provider.tsx";
+import { useDerived, useSessionView } from "../session/provider.tsx";
+import { useSettled } from "../session/use-settled.ts";
 import { Findings } from "./findings.tsx";
 import { StepControls } from "./step-controls.tsx";
 import { Tray } from "./tray.tsx";
@@ -88,14 +89,8 @@ function SectionOfSheet({ children, ...props }: ComponentProps<"section"> & { "d
 
 /** Ways to take the procedure to the bench. What was changed is on disk before the sheet is made. */
 function Print({ buildId, title }: { buildId: string; title: string }) {
-  const session = useSession();
   const sheet = `/print/${encodeURIComponent(buildId)}`;
-  const settle = (event: React.MouseEvent<HTMLAnchorElement>) => {
-    if (session.view().save.pending === 0) return;
-    event.preventDefault();
-    const { href } = event.currentTarget;
-    void session.settled().then(() => window.location.assign(href));
-  };
+  const settle = useSettled();
   return (
     <section className="print" aria-label="Print">
       <h2 className="hidden-words">Take it to the bench: {title}</h2>

@@ -1,13 +1,5 @@
 import { z } from "zod";
-
-const base = {
-  id: z.string().min(1).max(100),
-  gone: z.string().max(40).nullable(),
-  rev: z.number().int().min(0),
-};
-const id = z.string().min(1).max(100);
-const line = z.string().max(500);
-const text = z.string().max(20_000);
+import { base, id, line, text } from "./columns.ts";
 
 /** From and to, both included; an empty end is open. */
 const range = z.object({ from: line, to: line });

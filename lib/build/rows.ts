@@ -1,19 +1,10 @@
 import { z } from "zod";
 import type { Answer } from "#lib/finding/index.ts";
 import { kindNames, stages } from "#lib/mark/index.ts";
+import { base, id, line, text } from "./columns.ts";
 
-/**
- * The records of a build, beside its marks. All are flat rows with an id that is kept for good, a revision
- * that counts their changes, and the time they were struck out, if they were.
- */
-const base = {
-  id: z.string().min(1).max(100),
-  gone: z.string().max(40).nullable(),
-  rev: z.number().int().min(0),
-};
-const id = z.string().min(1).max(100);
-const line = z.string().max(500);
-const text = z.string().max(20_000);
+/** The records of a build, beside its marks. All are flat rows. */
+
 /** ISO 8601 in UTC. */
 const wallTime = z.string().max(40);
 

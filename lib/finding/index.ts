@@ -90,3 +90,5 @@ export function sayCount(findings: readonly Finding[]): string {
 export function worstFirst(findings: readonly Finding[]): Finding[] {
   return severities.flatMap((severity) => findings.filter((one) => one.severity === severity));
 }
+
+export { ToldError, type Words } from "./told-error.ts";

@@ -2,21 +2,11 @@ import { createHash } from "node:crypto";
 import fs from "node:fs/promises";
 import path from "node:path";
 import { type BuildDocument, buildFolder } from "#lib/build/index.ts";
+import { ToldError } from "#lib/finding/index.ts";
 import { errorCode, openInside } from "#lib/media/index.ts";
 
 /** Why a build folder cannot be read: what was found and where, what was expected, what to do. */
-export class FolderError extends Error {
-  readonly found: string;
-  readonly expected: string;
-  readonly todo: string;
-
-  constructor(words: { found: string; expected: string; todo: string }) {
-    super(`${words.found} ${words.expected} ${words.todo}`);
-    this.found = words.found;
-    this.expected = words.expected;
-    this.todo = words.todo;
-  }
-}
+export class FolderError extends ToldError {}
 
 /** A build folder that has been read: the build whole, and the files that lie beside `build.json`. */
 export interface ReadFolder {

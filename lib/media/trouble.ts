@@ -1,28 +1,21 @@
+import { ToldError, type Words } from "#lib/finding/told-error.ts";
+
 /**
  * Something a user can cause and can do something about: what was found, what was expected, and what to do.
  * Each part is a plain sentence without the others, fit to be shown as it is.
  */
-export interface Trouble<Kind extends string = string> {
+export interface Trouble<Kind extends string = string> extends Words {
   kind: Kind;
-  found: string;
-  expected: string;
-  todo: string;
 }
 
 /** A trouble that is thrown, for callers that answer a request or a command and cannot go on. */
-export class MediaError<Kind extends string = string> extends Error implements Trouble<Kind> {
+export class MediaError<Kind extends string = string> extends ToldError implements Trouble<Kind> {
   override readonly name = "MediaError";
   readonly kind: Kind;
-  readonly found: string;
-  readonly expected: string;
-  readonly todo: string;
 
   constructor(trouble: Trouble<Kind>, options?: ErrorOptions) {
-    super(sayTrouble(trouble), options);
+    super(trouble, options);
     this.kind = trouble.kind;
-    this.found = trouble.found;
-    this.expected = trouble.expected;
-    this.todo = trouble.todo;
   }
 }
 

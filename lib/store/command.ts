@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { ToldError, type Words } from "#lib/finding/index.ts";
 import { type TableName, tableNames } from "./tables.ts";
 
 /**
@@ -60,17 +61,11 @@ export interface Stale {
 }
 
 /** Why a command was not carried out. `found`, `expected` and `todo` are for the person. */
-export class Refused extends Error {
-  readonly found: string;
-  readonly expected: string;
-  readonly todo: string;
+export class Refused extends ToldError {
   readonly stale: Stale | null;
 
-  constructor(words: { found: string; expected: string; todo: string; stale?: Stale }) {
-    super(`${words.found} ${words.expected} ${words.todo}`);
-    this.found = words.found;
-    this.expected = words.expected;
-    this.todo = words.todo;
+  constructor(words: Words & { stale?: Stale }) {
+    super(words);
     this.stale = words.stale ?? null;
   }
 }

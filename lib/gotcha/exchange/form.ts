@@ -8,6 +8,7 @@ import {
   type Sighting,
   sightingRow,
 } from "#lib/build/index.ts";
+import { ToldError } from "#lib/finding/index.ts";
 import { readCsv, writeCsv } from "./csv.ts";
 
 /** The book as JSON: everything, sightings too. */
@@ -20,18 +21,7 @@ export const bookForm = z.object({
 export type BookFile = Pick<z.infer<typeof bookForm>, "gotchas" | "sightings">;
 
 /** Why a file is not a book: what was found, what was expected, what to do. */
-export class BookError extends Error {
-  readonly found: string;
-  readonly expected: string;
-  readonly todo: string;
-
-  constructor(words: { found: string; expected: string; todo: string }) {
-    super(`${words.found} ${words.expected} ${words.todo}`);
-    this.found = words.found;
-    this.expected = words.expected;
-    this.todo = words.todo;
-  }
-}
+export class BookError extends ToldError {}
 
 export function toJson({
   gotchas,

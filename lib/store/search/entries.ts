@@ -1,8 +1,8 @@
 import type { CaptionTrack, Gotcha, Item } from "#lib/build/index.ts";
+import { readCaptionText } from "#lib/captions/read/index.ts";
 import { foldWords } from "#lib/gotcha/index.ts";
 import { kindOf, type Mark, wordsOf } from "#lib/mark/index.ts";
 import type { Row, TableName } from "../tables.ts";
-import { spokenCues } from "./cues.ts";
 
 /** Where an entry comes from. A cue's row is its caption track, and `part` counts the cues in it. */
 export type Source = "mark" | "gotcha" | "item" | "cue";
@@ -78,7 +78,7 @@ function ofItem({ id, machineId, name, partNumber, material, notes }: Item): Sea
 }
 
 function ofTrack({ id, buildId: build, recordingId: recording, clock, text }: CaptionTrack): SearchEntry[] {
-  return spokenCues(text).map((cue, part) => ({
+  return readCaptionText(text).cues.map((cue, part) => ({
     // A moment of the edited film is none of the recording's.
     ...entry(
       "cue",
