@@ -2,9 +2,7 @@
 import { useMemo } from "react";
 import { type Cut, present } from "#lib/build/index.ts";
 import { readFilm } from "#lib/cut/index.ts";
-import { Conflicts } from "../log/conflicts.tsx";
-import { Saved } from "../log/keys-panel.tsx";
-import { BuildTitleBlock } from "../parts/title-block.tsx";
+import { SheetPage } from "../parts/sheet-page.tsx";
 import { useSession, useSessionView } from "../session/provider.tsx";
 import { BringList } from "./bring-list.tsx";
 import { CutFields } from "./cut-fields.tsx";
@@ -20,29 +18,17 @@ export function FilmSheet() {
   const { document } = useSessionView();
   const cuts = present(document.cuts).sort((a, b) => b.rank - a.rank || (a.id < b.id ? -1 : 1));
   return (
-    <>
-      <main className="page">
-        <p className="soft small" style={{ margin: 0 }}>
-          {document.build.title}
-        </p>
-        <h1>Film</h1>
-        <p className="soft">
-          With the cut of the edited film known, every marked moment has its places in it: links, codes and
-          chapters lead there, and move when it is cut again.
-        </p>
-        <Conflicts />
-        {cuts.map((cut, index) => (
-          <CutBlock key={cut.id} cut={cut} foremost={index === 0} ranks={cuts.map(({ rank }) => rank)} />
-        ))}
-        <BringList />
-        {cuts.length > 0 && <NotShown />}
-        <TakeAway />
-        <div style={{ marginTop: 20 }}>
-          <Saved />
-        </div>
-      </main>
-      <BuildTitleBlock />
-    </>
+    <SheetPage
+      title="Film"
+      about="With the cut of the edited film known, every marked moment has its places in it: links, codes and chapters lead there, and move when it is cut again."
+    >
+      {cuts.map((cut, index) => (
+        <CutBlock key={cut.id} cut={cut} foremost={index === 0} ranks={cuts.map(({ rank }) => rank)} />
+      ))}
+      <BringList />
+      {cuts.length > 0 && <NotShown />}
+      <TakeAway />
+    </SheetPage>
   );
 }
 

@@ -3,10 +3,8 @@ import { present } from "#lib/build/index.ts";
 import { rules } from "#lib/check/index.ts";
 import { type Finding, open, sayCount, severities } from "#lib/finding/index.ts";
 import type { Step } from "#lib/procedure/index.ts";
-import { Conflicts } from "../log/conflicts.tsx";
-import { Saved } from "../log/keys-panel.tsx";
 import { FindingNote } from "../parts/finding-note.tsx";
-import { BuildTitleBlock } from "../parts/title-block.tsx";
+import { SheetPage } from "../parts/sheet-page.tsx";
 import { PlaceOf } from "../procedure/findings.tsx";
 import { useDerived, useSessionView } from "../session/provider.tsx";
 
@@ -21,42 +19,26 @@ const headings = {
 
 /** All findings of a build: by how sure they are, then in the order of the steps; then what has been answered. */
 export function FindingsSheet() {
-  const { document } = useSessionView();
   const { findings, stepOf } = useDerived();
   const waiting = open(findings);
   const answered = findings.filter((one) => one.answer !== undefined);
   return (
-    <>
-      <main className="page">
-        <p className="soft small" style={{ margin: 0 }}>
-          {document.build.title}
-        </p>
-        <h1>Findings</h1>
-        <p className="soft">{sayCount(findings)}</p>
-        <Conflicts />
-        {severities.map((severity) => {
-          const [title, says] = headings[severity];
-          return (
-            <Group
-              key={severity}
-              title={title}
-              says={says}
-              findings={waiting.filter((one) => one.severity === severity)}
-              stepOf={stepOf}
-            />
-          );
-        })}
-        <Group
-          title="Answered"
-          says="They stand, for the reason given."
-          findings={answered}
-          stepOf={stepOf}
-        />
-        <Lapsed findings={findings} />
-        <Saved />
-      </main>
-      <BuildTitleBlock />
-    </>
+    <SheetPage title="Findings" about={sayCount(findings)}>
+      {severities.map((severity) => {
+        const [title, says] = headings[severity];
+        return (
+          <Group
+            key={severity}
+            title={title}
+            says={says}
+            findings={waiting.filter((one) => one.severity === severity)}
+            stepOf={stepOf}
+          />
+        );
+      })}
+      <Group title="Answered" says="They stand, for the reason given." findings={answered} stepOf={stepOf} />
+      <Lapsed findings={findings} />
+    </SheetPage>
   );
 }
 

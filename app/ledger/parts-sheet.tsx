@@ -1,10 +1,8 @@
 "use client";
 import Link from "next/link";
 import { onOf } from "#lib/procedure/index.ts";
-import { Conflicts } from "../log/conflicts.tsx";
-import { Saved } from "../log/keys-panel.tsx";
 import { FindingNote } from "../parts/finding-note.tsx";
-import { BuildTitleBlock } from "../parts/title-block.tsx";
+import { SheetPage } from "../parts/sheet-page.tsx";
 import { Accounts } from "./accounts.tsx";
 import { Assembly } from "./assembly.tsx";
 import { Containers } from "./containers.tsx";
@@ -24,38 +22,33 @@ export function PartsSheet() {
   );
   const on = ledger.accounts.reduce((sum, account) => sum + onOf(account.now), 0);
   return (
-    <>
-      <main className="page ledger">
-        <p className="soft small" style={{ margin: 0 }}>
-          {document.machine.name} · {document.build.title}
-        </p>
-        <h1>Parts</h1>
-        <p className="soft">
+    <SheetPage
+      title="Parts"
+      of={`${document.machine.name} · ${document.build.title}`}
+      className="page ledger"
+      about={
+        <>
           {ledger.accounts.length} parts in {ledger.events.length} marks · {on} pieces on ·{" "}
           <Link href={`/builds/${document.build.id}/parts/labels`}>Labels to print</Link>
-        </p>
-        <Conflicts />
-        {own.length > 0 && (
-          <section className="block" aria-labelledby="parts-findings">
-            <h2 id="parts-findings">What does not add up</h2>
-            {own.slice(0, 30).map((finding) => (
-              <FindingNote key={finding.key} finding={finding} />
-            ))}
-            {own.length > 30 && (
-              <p className="soft small">And {own.length - 30} more, on the procedure’s sheet.</p>
-            )}
-          </section>
-        )}
-        <Accounts />
-        <Assembly />
-        <Kits />
-        <Containers />
-        <HoldPoints />
-        <div style={{ marginTop: 20 }}>
-          <Saved />
-        </div>
-      </main>
-      <BuildTitleBlock />
-    </>
+        </>
+      }
+    >
+      {own.length > 0 && (
+        <section className="block" aria-labelledby="parts-findings">
+          <h2 id="parts-findings">What does not add up</h2>
+          {own.slice(0, 30).map((finding) => (
+            <FindingNote key={finding.key} finding={finding} />
+          ))}
+          {own.length > 30 && (
+            <p className="soft small">And {own.length - 30} more, on the procedure’s sheet.</p>
+          )}
+        </section>
+      )}
+      <Accounts />
+      <Assembly />
+      <Kits />
+      <Containers />
+      <HoldPoints />
+    </SheetPage>
   );
 }

@@ -6,10 +6,8 @@ import { open } from "#lib/finding/index.ts";
 import { releasesInOrder } from "#lib/publish/release/history.ts";
 import { nextRevision } from "#lib/publish/release/revision.ts";
 import type { Row, TableName } from "#lib/store/tables.ts";
-import { Conflicts } from "../log/conflicts.tsx";
-import { Saved } from "../log/keys-panel.tsx";
 import { send, Trouble } from "../parts/send.ts";
-import { BuildTitleBlock } from "../parts/title-block.tsx";
+import { SheetPage } from "../parts/sheet-page.tsx";
 import { useDerived, useSession, useSessionView } from "../session/provider.tsx";
 import { Differences } from "./differences.tsx";
 import { ReleaseLine } from "./release-line.tsx";
@@ -19,27 +17,18 @@ export function ReleaseSheet() {
   const { document } = useSessionView();
   const releases = releasesInOrder(document).reverse();
   return (
-    <>
-      <main className="page">
-        <p className="soft small" style={{ margin: 0 }}>
-          {document.build.title}
-        </p>
-        <h1>Releases</h1>
-        <Conflicts />
-        <NextRelease />
-        <section className="block" aria-labelledby="released-title">
-          <h2 id="released-title">Released</h2>
-          {releases.length === 0 && (
-            <p>Nothing has been released yet. What is printed says so on every page.</p>
-          )}
-          {releases.map((release) => (
-            <ReleaseLine key={release.id} release={release} />
-          ))}
-        </section>
-        <Saved />
-      </main>
-      <BuildTitleBlock />
-    </>
+    <SheetPage title="Releases">
+      <NextRelease />
+      <section className="block" aria-labelledby="released-title">
+        <h2 id="released-title">Released</h2>
+        {releases.length === 0 && (
+          <p>Nothing has been released yet. What is printed says so on every page.</p>
+        )}
+        {releases.map((release) => (
+          <ReleaseLine key={release.id} release={release} />
+        ))}
+      </section>
+    </SheetPage>
   );
 }
 
