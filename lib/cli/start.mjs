@@ -1,6 +1,7 @@
 // `npm start`: prepares what is missing, then serves the workshop on the loopback address until it is stopped.
 import path from "node:path";
 import { pathToFileURL } from "node:url";
+import { setFlagsFromString } from "node:v8";
 import { checkNode, generateClient, giveUp, installPackages, prepare, root } from "./prepare.mjs";
 
 const dev = process.argv[2] === "dev";
@@ -10,6 +11,10 @@ if (dev) {
   generateClient();
 } else prepare();
 
+// The database's query compiler is WebAssembly. Compiling it again, optimized, holds 70 to 110 MB and makes writing no
+// faster (300 commands took 1.9 to 2.1 s without, 2.0 to 2.6 s with it).
+setFlagsFromString("--no-wasm-tier-up");
+setFlagsFromString("--no-wasm-dynamic-tiering");
 process.chdir(root);
 process.env.NODE_ENV = dev ? "development" : "production";
 process.env.NEXT_TELEMETRY_DISABLED = "1";
