@@ -81,8 +81,7 @@ describe("killed with SIGKILL at a random moment, nothing that was acknowledged 
     const counts = await killAgainAndAgain<string[]>({
       work: "migrate",
       file: bundle.file,
-      // Some end before their moment comes: in 180 runs a hundred and more are killed.
-      times: times(10, 180),
+      times: times(10, 100),
       random: seeded(11),
       within: { acknowledgements: 0, milliseconds: 300 },
       order: (run) => {

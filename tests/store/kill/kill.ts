@@ -102,6 +102,7 @@ export interface Killing<Acknowledged> {
   work: string;
   /** The file to start, where the code has been bundled. */
   file?: string;
+  /** How many kills. A run that ends before its moment comes is looked at too, and does not count. */
   times: number;
   random: () => number;
   /** The most acknowledgements, and the most milliseconds after one, before it is killed. */
@@ -124,8 +125,10 @@ export async function killAgainAndAgain<Acknowledged>(
   const counts = { kills: 0, acknowledged: 0 };
   const waiting: Ready[] = [];
   try {
-    for (let run = 0; run < times; run++) {
-      while (waiting.length < Math.min(2, times - run)) waiting.push(startChild(work, file));
+    for (let run = 0; counts.kills < times; run++) {
+      if (run >= 5 * times)
+        throw new Error(`Only ${counts.kills} of ${run} runs lasted until they were killed.`);
+      while (waiting.length < Math.min(2, times - counts.kills)) waiting.push(startChild(work, file));
       const child = waiting.shift() as Ready;
       const moment = {
         acknowledgements: Math.floor(random() * (within.acknowledgements + 1)),
