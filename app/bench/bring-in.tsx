@@ -1,7 +1,8 @@
 "use client";
 import { useEffect, useId, useState } from "react";
 import { present, type Recording, type Sitting } from "#lib/build/index.ts";
-import { bringCaptions, isCaptionFile, sameStem } from "../captions/bring-captions.ts";
+import { sameStem } from "#lib/captions/index.ts";
+import { bringCaptions, isCaptionFile } from "../captions/bring-captions.ts";
 import { send, Trouble } from "../parts/send.ts";
 import { useSession } from "../session/provider.tsx";
 import { BrokenOffFiles, useBrokenOff } from "./recordings/broken-off.tsx";
@@ -149,6 +150,8 @@ interface FolderListed {
   ignored: number;
   unreadable: { path: string; why: string }[];
   stoppedAt: "depth" | "entries" | null;
+  captions: number;
+  badCaptions: string[];
 }
 
 function ListFolder({ sitting, onSaid }: { sitting: Sitting; onSaid: (words: string | null) => void }) {
@@ -179,7 +182,9 @@ function ListFolder({ sitting, onSaid }: { sitting: Sitting; onSaid: (words: str
         void list();
       }}
     >
-      <label htmlFor={id}>Or a folder where films lie; they stay there, untouched</label>
+      <label htmlFor={id}>
+        Or a folder where films lie; they stay there, untouched, and captions beside them are read
+      </label>
       <div style={{ display: "flex", gap: 10 }}>
         <input id={id} value={folder} required onChange={(event) => setFolder(event.target.value)} />
         <button type="submit" disabled={busy} style={{ whiteSpace: "nowrap" }}>
@@ -191,12 +196,14 @@ function ListFolder({ sitting, onSaid }: { sitting: Sitting; onSaid: (words: str
 }
 
 function sayListed(listed: FolderListed): string {
-  const { found, second, elsewhere, unreadable, stoppedAt } = listed;
+  const { found, second, elsewhere, unreadable, stoppedAt, captions, badCaptions } = listed;
   const moved = found.slice(0, 5).map(({ from, to }) => (from === to ? from : `${from}, now ${to}`));
   return [
     `${listed.listed} listed where they lie; ${listed.known} were known already; ${listed.ignored} other files left alone.`,
     found.length > 0 &&
       `Found again: ${moved.join("; ")}${found.length > 5 ? `; and ${found.length - 5} more` : ""}.`,
+    captions > 0 && `Captions that lie beside them were taken in for ${captions}.`,
+    badCaptions.length > 0 && `No captions could be read in ${badCaptions.slice(0, 3).join("; ")}.`,
     second > 0 && `${second} are a second way to a film that is known.`,
     elsewhere > 0 && `${elsewhere} of the known ones belong to other builds.`,
     unreadable.length > 0 &&

@@ -1,20 +1,10 @@
 import { type CaptionTrack, present, type Recording } from "#lib/build/index.ts";
-import { type CaptionProblem, decodeCaptions, readCaptions } from "#lib/captions/index.ts";
+import { type CaptionProblem, decodeCaptions, mostCaptionBytes, readCaptions } from "#lib/captions/index.ts";
 
 import type { BuildSession } from "../session/build-session.ts";
 
-/** More than any spoken day comes to, in bytes. */
-const MOST_BYTES = 10_000_000;
-
 /** Whether a file is one of captions, by its name. */
 export const isCaptionFile = (name: string) => /\.(vtt|srt|txt)$/i.test(name);
-
-/** Whether a caption file and a film belong together: one name but for its ending, and a language before that. */
-export function sameStem(captions: string, film: string): boolean {
-  const stem = (name: string) => name.toLowerCase().replace(/\.[^.]*$/, "");
-  const bare = stem(captions);
-  return bare === stem(film) || bare.replace(/\.[a-z]{2,3}(-[a-z0-9]{2,8})?$/, "") === stem(film);
-}
 
 /** The captions that a recording has, if it has any. */
 export function tracksOf(session: BuildSession, recordingId: string): CaptionTrack[] {
@@ -31,8 +21,8 @@ export async function bringCaptions(
   recording: Recording,
   file: File,
 ): Promise<string | null> {
-  if (file.size > MOST_BYTES)
-    return `${file.name} has ${Math.round(file.size / 1e6)} MB. A caption file has at most ${MOST_BYTES / 1e6} MB. Choose the captions themselves, not the film.`;
+  if (file.size > mostCaptionBytes)
+    return `${file.name} has ${Math.round(file.size / 1e6)} MB. A caption file has at most ${mostCaptionBytes / 1e6} MB. Choose the captions themselves, not the film.`;
   const bytes = new Uint8Array(await file.arrayBuffer());
   const { cues, problems } = readCaptions(bytes);
   if (cues.length === 0) return `${file.name}: ${sayProblem(problems[0])} Nothing was changed.`;

@@ -16,6 +16,8 @@ export interface ListedFile {
 export interface FolderListing {
   /** In the order of their paths, by code unit. */
   files: ListedFile[];
+  /** Files of captions, by the ending of their names; in no promised order. */
+  captions: ListedFile[];
   /** How many other files lie there. */
   ignored: number;
   /** How many links were met; none is followed. */
@@ -41,6 +43,8 @@ export const recordingEndings: ReadonlySet<string> = new Set(
   ),
 );
 
+const captionEndings: ReadonlySet<string> = new Set([".vtt", ".srt"]);
+
 /**
  * Walks a folder and its folders for files that may be recordings. It opens none of them and follows no link.
  *
@@ -48,7 +52,14 @@ export const recordingEndings: ReadonlySet<string> = new Set(
  */
 export async function listFolder(root: string, options: ListOptions = {}): Promise<FolderListing> {
   const { maxDepth = 12, maxEntries = 100_000, signal } = options;
-  const listing: FolderListing = { files: [], ignored: 0, links: 0, unreadable: [], stoppedAt: null };
+  const listing: FolderListing = {
+    files: [],
+    captions: [],
+    ignored: 0,
+    links: 0,
+    unreadable: [],
+    stoppedAt: null,
+  };
   const waiting = [{ path: "", depth: 0 }];
   let seen = 0;
   for (let folder = waiting.pop(); folder !== undefined; folder = waiting.pop()) {
@@ -91,17 +102,23 @@ async function readEntries(
 }
 
 async function listFile(root: string, path: string, entry: Dirent, listing: FolderListing): Promise<void> {
+  const list = isHidden(entry) ? null : listFor(entry.name, listing);
   if (entry.isSymbolicLink()) listing.links++;
-  else if (isHidden(entry) || !recordingEndings.has(extname(entry.name).toLowerCase())) listing.ignored++;
+  else if (!list) listing.ignored++;
   else {
     try {
       const stats = await lstat(join(root, path));
-      if (stats.isFile()) listing.files.push({ path, size: stats.size, mtimeMs: Math.trunc(stats.mtimeMs) });
+      if (stats.isFile()) list.push({ path, size: stats.size, mtimeMs: Math.trunc(stats.mtimeMs) });
       else listing.ignored++;
     } catch (error) {
       listing.unreadable.push({ path, why: whyNot(path, error) });
     }
   }
+}
+
+function listFor(name: string, { files, captions }: FolderListing): ListedFile[] | null {
+  const ending = extname(name).toLowerCase();
+  return recordingEndings.has(ending) ? files : captionEndings.has(ending) ? captions : null;
 }
 
 /** macOS writes a hidden `._clip.mov` beside `clip.mov` on camera cards: same ending, no film. */

@@ -140,6 +140,32 @@ describe("a folder listed in place", () => {
     expect(fs.readdirSync(opened.workshop.recordings)).toEqual([]);
   });
 
+  test("takes the captions that lie beside its films, once", async () => {
+    const { opened, drive } = await shop({ "a.webm": "a", "x/b.mp4": "b", "x/c.mp4": "c", "d.mp4": "b" });
+    const vtt = "WEBVTT\n\n00:00.000 --> 00:01.000\nCover off.\n";
+    const write = (name: string, text: string) => fs.writeFileSync(path.join(drive, name), text);
+    write("A.en-GB.vtt", vtt);
+    write("x/b.srt", "1\n00:00:00,000 --> 00:00:01,000\nSeal out.\n");
+    write("x/a.vtt", "WEBVTT\n\n00:00.000 --> 00:01.000\nNobody's.\n");
+    write("d.vtt", "no times at all");
+    fs.symlinkSync(path.join(drive, "A.en-GB.vtt"), path.join(drive, "x", "c.vtt"));
+    const tracks = async () =>
+      (await opened.client.captionTrack.findMany({ include: { recording: true } }))
+        .map(({ name, recording, gone, text }) => ({ name, film: recording.name, gone: gone !== null, text }))
+        .sort((a, b) => (a.film < b.film ? -1 : 1));
+
+    expect(await listInPlace(opened, drive, at)).toMatchObject({ captions: 2, badCaptions: ["d.vtt"] });
+    expect(await tracks()).toMatchObject([
+      { name: "A.en-GB.vtt", film: "a.webm", text: vtt },
+      { name: "b.srt", film: "x/b.mp4" },
+    ]);
+    // What was struck out stays so, and a file made since is taken when the folder is listed again.
+    await opened.client.captionTrack.updateMany({ where: { name: "b.srt" }, data: { gone: "by hand" } });
+    write("d.vtt", vtt);
+    expect(await listInPlace(opened, drive, at)).toMatchObject({ listed: 0, captions: 1, badCaptions: [] });
+    expect(await tracks()).toMatchObject([{ film: "a.webm" }, { film: "d.mp4" }, { gone: true }]);
+  });
+
   test("adds nothing when it is listed again, in one build or another", async () => {
     const { opened, drive, work } = await shop();
     await listInPlace(opened, drive, at);

@@ -21,6 +21,7 @@ import {
   rootFor,
   type Written,
 } from "#lib/store/index.ts";
+import { takeCaptionsBeside } from "./captions-beside.ts";
 import { forgetLook, renameAfterFile } from "./look.ts";
 import { fileOf, openPlace } from "./whereabouts.ts";
 
@@ -40,6 +41,10 @@ export interface ListedFolder {
   ignored: number;
   unreadable: FolderListing["unreadable"];
   stoppedAt: FolderListing["stoppedAt"];
+  /** How many recordings were given the captions that lie beside them. */
+  captions: number;
+  /** Caption files that belong to a recording and could not be read. */
+  badCaptions: string[];
 }
 
 /**
@@ -63,10 +68,13 @@ export async function listInPlace(
   const all = await recognise(listing.files, known, rootId, diskOf(opened, folder, places));
   const renewed = await keepPlaces(opened, rootId, all);
   const label = `Films of the folder ${folder}`.slice(0, 500);
-  const rows = await listRecordings(client, rootId, newOnes(all, at), label);
+  const fresh = newOnes(all, at);
+  const rows = await listRecordings(client, rootId, fresh, label);
+  const films = filmsOf(fresh, all);
+  const beside = await takeCaptionsBeside(opened, folder, listing.captions, films, at.buildId);
   const again = all.filter((one) => one.kind !== "new");
   return {
-    rows: [...rows, ...renewed],
+    rows: [...rows, ...renewed, ...beside.rows],
     listed: rows.length,
     known: again.length,
     elsewhere: again.filter((one) => places.get(one.place.placeId)?.buildId !== at.buildId).length,
@@ -77,6 +85,8 @@ export async function listInPlace(
     ignored: listing.ignored,
     unreadable: listing.unreadable,
     stoppedAt: listing.stoppedAt,
+    captions: beside.rows.length,
+    badCaptions: beside.bad,
   };
 }
 
@@ -147,4 +157,12 @@ function newOnes(all: readonly Recognised[], at: { buildId: string; sittingId: s
       recording: newRecording({ id: crypto.randomUUID(), ...at, name: file.path.slice(-500) }),
       place: { path: file.path, size: file.size, modifiedAt: file.mtimeMs, fingerprint: print },
     }));
+}
+
+/** The recordings of the files of a folder, by path. */
+function filmsOf(fresh: readonly Listed[], all: readonly Recognised[]): Map<string, string> {
+  return new Map([
+    ...fresh.map(({ recording, place }) => [place.path, recording.id] as const),
+    ...all.flatMap((one) => (one.kind === "new" ? [] : [[one.file.path, one.place.recordingId] as const])),
+  ]);
 }
