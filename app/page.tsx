@@ -2,7 +2,6 @@ import Link from "next/link";
 import { listMachines, openItems, theWorkshop } from "#lib/store/index.ts";
 import { BringBuild, NewMachine, OpenDemo, OpenGotchaDemo } from "./bench/begin.tsx";
 import { Finder } from "./find/finder.tsx";
-import { bookCells } from "./parts/book-cells.ts";
 import { OpenItems } from "./parts/open-items.tsx";
 import { TitleBlock } from "./parts/title-block.tsx";
 
@@ -96,7 +95,7 @@ export default async function Page({ searchParams }: { searchParams: Promise<{ f
           Everything is kept in {workshop.folder}. Nothing leaves this computer.
         </p>
       </main>
-      <TitleBlock cells={bookCells} />
+      <TitleBlock />
     </>
   );
 }

@@ -1,5 +1,4 @@
 import type { Metadata } from "next";
-import { bookCells } from "#app/parts/book-cells.ts";
 import { TitleBlock } from "#app/parts/title-block.tsx";
 import { listMachines, theWorkshop } from "#lib/store/index.ts";
 import { Finder } from "./finder.tsx";
@@ -20,7 +19,7 @@ export default async function Page({ searchParams }: { searchParams: Promise<{ q
         <p className="soft">Marks, gotchas, parts, measurements and what was said, in all builds.</p>
         <Finder initial={typeof q === "string" ? q : ""} machines={machines} address="/find" />
       </main>
-      <TitleBlock cells={bookCells} />
+      <TitleBlock />
     </>
   );
 }

@@ -1,5 +1,4 @@
 import type { Metadata } from "next";
-import { bookCells } from "#app/parts/book-cells.ts";
 import { TitleBlock } from "#app/parts/title-block.tsx";
 import { BookSheet } from "./book-sheet.tsx";
 
@@ -16,7 +15,7 @@ export default function Page() {
         </p>
         <BookSheet />
       </main>
-      <TitleBlock cells={bookCells} />
+      <TitleBlock />
     </>
   );
 }

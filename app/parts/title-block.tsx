@@ -7,11 +7,30 @@ import { soakState, soaksOf } from "#lib/procedure/index.ts";
 import { useNow } from "../ledger/use-ledger.ts";
 import { useDerived, useSessionView } from "../session/provider.tsx";
 
-interface Cell {
+/** A cell of the title block: what stands in it, and where it leads. */
+export interface Cell {
   field: string;
   value: string;
   href: string;
 }
+
+/** A row of sheets or pages of one sort. */
+interface Row {
+  field: string;
+  ways: readonly (readonly [value: string, href: string])[];
+}
+
+const workshop: Row = {
+  field: "Workshop",
+  ways: [
+    ["Machines", "/"],
+    ["Gotchas", "/gotchas"],
+    ["Find", "/find"],
+    ["Reference", "/reference"],
+    ["Keys and settings", "/settings"],
+    ["Keep it", "/keep"],
+  ],
+};
 
 /** The title block of a build's sheets, as on a drawing (data fields after ISO 7200): the way around. */
 export function BuildTitleBlock() {
@@ -30,43 +49,59 @@ export function BuildTitleBlock() {
     { field: "Machine", value: machine.name, href: `/machines/${machine.id}` },
     { field: "Build", value: build.title, href: home },
     { field: "Sitting", value: here?.title ?? "none yet", href: here ? `${home}/sittings/${here.id}` : home },
-    { field: "Sheet", value: "Procedure", href: `${home}/procedure` },
-    { field: "Sheet", value: "Releases", href: `${home}/releases` },
-    { field: "Sheet", value: "Film", href: `${home}/film` },
-    { field: "Sheet", value: "Parts", href: `${home}/parts` },
-    { field: "Sheet", value: "Changes", href: `${home}/changes` },
-    { field: "Book", value: "Machines", href: "/" },
-    { field: "Book", value: "Gotchas", href: "/gotchas" },
-    { field: "Book", value: "Find", href: "/find" },
-    { field: "Book", value: "Reference", href: "/reference" },
     { field: "Findings", value: sayCount(findings), href: `${home}/findings` },
     {
       field: "Deferred",
       value: `${deferred > 0 ? deferred : "none"} open${overdue > 0 ? `, ${overdue} overdue` : ""}`,
       href: `${home}/procedure#findings`,
     },
-    { field: "Workshop", value: "Keys and settings", href: "/settings" },
-    { field: "Workshop", value: "Keep it", href: "/keep" },
   ];
-  return <TitleBlock cells={cells} />;
+  const sheets: Row = {
+    field: "Sheets",
+    ways: [
+      ["Procedure", `${home}/procedure`],
+      ["Parts", `${home}/parts`],
+      ["Film", `${home}/film`],
+      ["Releases", `${home}/releases`],
+      ["Changes", `${home}/changes`],
+    ],
+  };
+  return <TitleBlock cells={cells} sheets={sheets} />;
 }
 
-/** A title block of these cells; the cell of the page that is shown is inked over. */
-export function TitleBlock({ cells }: { cells: Cell[] }) {
+/** A title block: cells of its own, then the ways to other sheets and pages; the page that is shown is inked over. */
+export function TitleBlock({ cells = [], sheets }: { cells?: Cell[]; sheets?: Row }) {
   const path = usePathname();
+  const leadTo = (href: string) => ({
+    href,
+    prefetch: false,
+    "aria-current": path === href ? ("page" as const) : undefined,
+  });
   return (
-    <nav className={cells.length < 6 ? "sheet-nav short" : "sheet-nav"} aria-label="Title block">
-      {cells.map(({ field, value, href }) => (
-        <Link
-          key={`${field} ${value} ${href}`}
-          href={href}
-          prefetch={false}
-          aria-current={path === href ? "page" : undefined}
-        >
-          <small>{field}</small>
-          <b>{value}</b>
-        </Link>
-      ))}
+    <nav className="sheet-nav" aria-label="Title block">
+      {cells.length > 0 && (
+        <div className="cells">
+          {cells.map(({ field, value, href }) => (
+            <Link key={field} {...leadTo(href)}>
+              <small>{field}</small>
+              <b>{value}</b>
+            </Link>
+          ))}
+        </div>
+      )}
+      {[sheets, workshop].map(
+        (row) =>
+          row && (
+            <div key={row.field} className="ways">
+              <small>{row.field}</small>
+              {row.ways.map(([value, href]) => (
+                <Link key={href} {...leadTo(href)}>
+                  {value}
+                </Link>
+              ))}
+            </div>
+          ),
+      )}
     </nav>
   );
 }

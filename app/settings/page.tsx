@@ -16,13 +16,7 @@ export default async function Page() {
           The workshop lies in {workshop.folder}.
         </p>
       </main>
-      <TitleBlock
-        cells={[
-          { field: "Book", value: "Machines", href: "/" },
-          { field: "Workshop", value: "Keys and settings", href: "/settings" },
-          { field: "Workshop", value: "Keep it", href: "/keep" },
-        ]}
-      />
+      <TitleBlock />
     </>
   );
 }

@@ -36,7 +36,7 @@ test("a fitting that was never marked is found, marked at the bench, and the led
   await onDisk(page);
   await page.evaluate(() => Object.assign(window, { sameDocument: true }));
   const around = page.getByRole("navigation", { name: "Title block" });
-  await around.getByRole("link", { name: "Sheet Parts" }).click();
+  await around.getByRole("link", { name: "Parts", exact: true }).click();
 
   const off = page.getByRole("region", { name: "Off the machine" });
   await expect(off).toContainText("Cover nut");

@@ -1,5 +1,4 @@
 import type { Metadata } from "next";
-import { bookCells } from "#app/parts/book-cells.ts";
 import { TitleBlock } from "#app/parts/title-block.tsx";
 import { loadBook, sightingPlaces, theWorkshop } from "#lib/store/index.ts";
 import { GotchaSheet } from "../gotcha-sheet.tsx";
@@ -16,7 +15,7 @@ export default async function Page({ params }: { params: Promise<{ gotcha: strin
       <main className="page">
         <GotchaSheet id={id} places={await sightingPlaces(client, sightings)} />
       </main>
-      <TitleBlock cells={bookCells} />
+      <TitleBlock />
     </>
   );
 }

@@ -57,14 +57,7 @@ export default async function Page({ params }: { params: Promise<{ machine: stri
           <NewBuild machineId={machine.id} />
         </section>
       </main>
-      <TitleBlock
-        cells={[
-          { field: "Machine", value: machine.name, href: `/machines/${machine.id}` },
-          { field: "Book", value: "Machines", href: "/" },
-          { field: "Workshop", value: "Keys and settings", href: "/settings" },
-          { field: "Workshop", value: "Keep it", href: "/keep" },
-        ]}
-      />
+      <TitleBlock cells={[{ field: "Machine", value: machine.name, href: `/machines/${machine.id}` }]} />
     </>
   );
 }
