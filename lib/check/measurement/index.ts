@@ -5,6 +5,7 @@ import { againstSpec } from "./rules/against-spec.ts";
 import { belowNought } from "./rules/below-nought.ts";
 import { boltLength } from "./rules/bolt-length.ts";
 import { camSpeed } from "./rules/cam-speed.ts";
+import { capacitorCode } from "./rules/capacitor-code.ts";
 import { cells } from "./rules/cells.ts";
 import { clockTrain } from "./rules/clock-train.ts";
 import { colourCode } from "./rules/colour-code.ts";
@@ -17,6 +18,7 @@ import { holeFor } from "./rules/hole-for.ts";
 import { instrument } from "./rules/instrument.ts";
 import { mixes } from "./rules/mixes.ts";
 import { motorSpeed } from "./rules/motor-speed.ts";
+import { noneAndSome } from "./rules/none-and-some.ts";
 import { order } from "./rules/order.ts";
 import { pairFit } from "./rules/pair-fit.ts";
 import { pitchCount } from "./rules/pitch-count.ts";
@@ -28,6 +30,7 @@ import { smallerUnit } from "./rules/smaller-unit.ts";
 import { spanner } from "./rules/spanner.ts";
 import { sums } from "./rules/sums.ts";
 import { swappedRange } from "./rules/swapped-range.ts";
+import { tally } from "./rules/tally.ts";
 import { threadDrills } from "./rules/thread-drills.ts";
 import { threadMates } from "./rules/thread-mates.ts";
 import { threads } from "./rules/threads.ts";
@@ -36,6 +39,7 @@ import { transformerTurns } from "./rules/transformer.ts";
 import { unitsDisagree } from "./rules/units-disagree.ts";
 import { usual } from "./rules/usual.ts";
 import { wheelSize } from "./rules/wheel-size.ts";
+import { workedSize } from "./rules/worked-size.ts";
 import { workingVoltage } from "./rules/working-voltage.ts";
 import { writtenSums } from "./rules/written-sums.ts";
 import { years } from "./rules/years.ts";
@@ -55,6 +59,9 @@ export const entryRules: readonly EntryRule[] = [
   againstSpec,
   againstRelated,
   contradiction,
+  noneAndSome,
+  tally,
+  workedSize,
   roundSizes,
   pressureOrder,
   years,
@@ -78,6 +85,7 @@ export const entryRules: readonly EntryRule[] = [
   motorSpeed,
   electrics,
   colourCode,
+  capacitorCode,
   electricalRatings,
   transformerTurns,
   workingVoltage,

@@ -2,6 +2,7 @@ import { near, sayIn, slipWords, stepOf } from "../figures.ts";
 import type { EntryRule, Remark } from "../rule.ts";
 import type { Fact, Sight } from "../sight.ts";
 import { decisionIn, growsWithWear, shrinksWithWear } from "../words.ts";
+import { capacitorCodeIn } from "./capacitor-code.ts";
 
 /** A value outside what was specified: a slip, or a finding that was let pass. */
 export const againstSpec: EntryRule = {
@@ -114,6 +115,8 @@ function otherKind(sight: Sight, main: Fact): Remark | null {
       expected: only.raw,
       meant: `${main.quantity.value.number} ${only.quantity.unit}?`,
     };
+  // Three figures on a capacitor are its code, and another rule's matter.
+  if (only.dimension === "number" && capacitorCodeIn(only.raw)) return null;
   const poundsForPsi = only.dimension === "pressure" && /^lbs?\.?$/.test(main.quantity.unit);
   if (poundsForPsi) return null;
   if (joined.some((pair) => pair.includes(main.dimension) && pair.includes(only.dimension))) return null;

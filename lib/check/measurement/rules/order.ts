@@ -10,7 +10,8 @@ export const order: EntryRule = {
   explanation:
     "A bore is smaller than the outside round it, a wire thinner than its coil, a pitch finer than its diameter. Where the sizes are written the other way about, they changed places; a bearing's number says which is which.",
   source: "geometry; ISO 15 for bearings by number, as in the reference tables",
-  check: (sight) => [...named(sight), ...numbered(sight), ...pairs(sight), ...against(sight)].slice(0, 1),
+  check: (sight) =>
+    [...named(sight), ...numbered(sight), ...pairs(sight), ...against(sight), ...pinion(sight)].slice(0, 1),
   examples: [
     {
       says: "an inside larger than its outside",
@@ -35,6 +36,21 @@ export const order: EntryRule = {
       },
       finds: 1,
     },
+    {
+      says: "18 mm of thread in 15 mm of hole",
+      entry: {
+        text: "18 mm",
+        what: "threaded depth",
+        context: { related: [{ what: "blind hole depth", text: "15 mm" }] },
+      },
+      finds: 1,
+    },
+    {
+      says: "a pinion with more leaves than its wheel has teeth",
+      entry: { text: "wheel 8, pinion 72", what: "tooth count, great wheel and its pinion" },
+      finds: 1,
+    },
+    { says: "a wheel of 72", entry: { text: "wheel 72, pinion 8", what: "tooth count" }, finds: 0 },
     {
       says: "inlet and exhaust changed",
       entry: {
@@ -260,6 +276,14 @@ const wholes: [RegExp, RegExp][] = [
     /\b(?:hole|counterbore|keyway|slot|recess|groove|pocket|thread|blind) depth\b|\bdepth of (?:hole|counterbore|keyway|slot|recess|groove|thread|blind)\b/,
     /\b(?:plate|wall|block|flange|casting|boss|material|section|floor) thickness\b|\bthickness of (?:the )?(?:plate|wall|block|flange|casting|boss)\b/,
   ],
+  [
+    /\b(?:thread(?:ed)?|tapped|tapping) depth\b|\bdepth of (?:the )?thread\b|\bdepth tapped\b/,
+    /\b(?:hole|drill(?:ed|ing)?|drilled) depth\b|\bdepth of (?:the )?(?:blind )?hole\b/,
+  ],
+  [
+    /\b(?:keyway|groove|slot|flat) depth\b|\bdepth of (?:the )?(?:keyway|groove|slot|flat)\b/,
+    /\b(?:shaft|rod|pin|spindle|bar) dia(?:meter)?\b/,
+  ],
   [/\bbolt (?:circle|pcd)|\bpcd\b|\bpitch circle\b/, /\bflange (?:outside |outer )?(?:diameter|od)\b/],
   [
     /\b(?:throat|venturi|jet|waist) (?:diameter|dia|bore)\b/,
@@ -281,6 +305,23 @@ function bored(a: string, b: string): boolean {
 
 const smaller = (a: string, b: string): boolean =>
   wholes.some(([small, large]) => small.test(a) && large.test(b) && !large.test(a));
+
+/** Of a wheel and a pinion that turn together or in one another, the pinion is the small one. */
+function pinion({ entry: { text } }: Sight): Remark[] {
+  const of = (name: string): number =>
+    Number(new RegExp(`\\b${name}\\b\\D{0,10}?(\\d{1,3})\\b(?!\\.\\d)`, "i").exec(text)?.[1] ?? Number.NaN);
+  const [wheel, leaves] = [of("wheel"), of("pinion")];
+  return leaves > wheel
+    ? [
+        {
+          severity: "doubtful",
+          found: `“${text}”: the pinion has more teeth than the wheel.`,
+          expected: "The pinion is the smaller of the two.",
+          meant: "the two changed places?",
+        },
+      ]
+    : [];
+}
 
 /** Two named values that are each other's specification. */
 function against({ facts, entry }: Sight): Remark[] {

@@ -1,3 +1,4 @@
+import { sayIn } from "../figures.ts";
 import type { EntryRule, Remark } from "../rule.ts";
 import type { Sight } from "../sight.ts";
 
@@ -8,8 +9,26 @@ export const pressureOrder: EntryRule = {
   explanation:
     "A boiler is tested above its working pressure, its valve lifts at it, and behind a regulator there is no more than before it. Boilers and vessels fall under local codes and their inspectors.",
   source: "common practice, no source; boilers and vessels fall under local codes and their inspectors",
-  check: (sight) => pressures(sight),
+  check: (sight) => [...vacuum(sight), ...pressures(sight)].slice(0, 1),
   examples: [
+    {
+      says: "no vacuum deeper than the atmosphere",
+      entry: {
+        text: "34 inHg",
+        what: "condenser vacuum",
+        context: { related: [{ what: "barometer", text: "30.0 inHg" }] },
+      },
+      finds: 1,
+    },
+    {
+      says: "26 inHg of vacuum",
+      entry: {
+        text: "26 inHg",
+        what: "condenser vacuum",
+        context: { related: [{ what: "barometer", text: "30.0 inHg" }] },
+      },
+      finds: 0,
+    },
     {
       says: "a test below the working pressure",
       entry: {
@@ -30,6 +49,29 @@ export const pressureOrder: EntryRule = {
     },
   ],
 };
+
+/** The highest reading of a barometer at sea level that was ever accepted is near 108.5 kPa: WMO archive (from memory). */
+const mostAtmosphere = 108_600;
+
+/** A vacuum is told from the atmosphere down, so it is no deeper than the barometer stands. */
+function vacuum({ main, what, facts }: Sight): Remark[] {
+  if (main?.dimension !== "pressure" || !/\b(?:vacuum|depression)\b/.test(what)) return [];
+  if (/\b(?:absolute|abs|residual)\b/.test(`${what} ${main.raw.toLowerCase()}`)) return [];
+  const barometer = facts.find(
+    (fact) =>
+      fact !== main && fact.dimension === "pressure" && /\b(?:barometer|atmospher\w+)\b/.test(fact.name),
+  );
+  const most = barometer?.si ?? mostAtmosphere;
+  if (Math.abs(main.si) <= most * 1.001) return [];
+  return [
+    {
+      severity: "wrong",
+      found: `${what} ${main.raw}${barometer ? `, ${barometer.name} ${barometer.raw}` : ""}.`,
+      expected: `At most ${sayIn(most, main.quantity, 3)}.`,
+      source: "a vacuum is told from the pressure of the atmosphere down",
+    },
+  ];
+}
 
 /** A boiler's test is above its working pressure, and its valve lifts at it. */
 function pressures(sight: Sight): Remark[] {

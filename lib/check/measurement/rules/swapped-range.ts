@@ -47,6 +47,16 @@ export const swappedRange: EntryRule = {
   examples: [
     { says: "from 15 to 12", entry: { text: "15-12 thou", what: "end float" }, finds: 1 },
     { says: "from 12 to 15", entry: { text: "12-15 thou", what: "end float" }, finds: 0 },
+    {
+      says: "the widest opening has the smallest number",
+      entry: { text: "widest f/22, smallest f/3.5", what: "aperture range" },
+      finds: 1,
+    },
+    {
+      says: "f/3.5 is wide",
+      entry: { text: "widest f/3.5, smallest f/22", what: "aperture range" },
+      finds: 0,
+    },
     { says: "cooling goes down", entry: { text: "from 100 down to 60 °C", what: "cooling" }, finds: 0 },
     {
       says: "below nought people count away from it",
@@ -82,20 +92,25 @@ const strip = (name: string) =>
     .replace(/[\s.,]+/g, " ")
     .trim();
 
+const largestWord =
+  "max(?:imum)?|upper|highest|at most|largest|longest|widest|biggest|greatest|thickest|fastest";
+const leastWord = "min(?:imum)?|lower|lowest|at least|smallest|shortest|narrowest|thinnest|slowest";
+const figureAfter = (words: string) => new RegExp(`\\b(?:${words})\\b[^\\d-]{0,4}(\\d+(?:\\.\\d+)?)`, "i");
+const mostFigure = figureAfter(largestWord);
+const leastFigure = figureAfter(leastWord);
+/** Numbers that grow as the thing gets smaller: openings of a lens, wire and sheet gauges. */
+const inverse = /\bf\/\d|\b[sa]\.?w\.?g\b|\bgauge\b/i;
+
 /** "max 12 min 18 N·m": both in one text. */
 function mostThenLeast(text: string): Remark | null {
-  const most = Number(
-    /\b(?:max(?:imum)?|upper|highest|at most)\b[^\d-]{0,4}(\d+(?:\.\d+)?)/i.exec(text)?.[1] ?? Number.NaN,
-  );
-  const least = Number(
-    /\b(?:min(?:imum)?|lower|lowest|at least)\b[^\d-]{0,4}(\d+(?:\.\d+)?)/i.exec(text)?.[1] ?? Number.NaN,
-  );
+  const figures = [mostFigure, leastFigure].map((one) => Number(one.exec(text)?.[1] ?? Number.NaN));
+  const [most = Number.NaN, least = Number.NaN] = inverse.test(text) ? figures.reverse() : figures;
   const oneUnit = new Set(text.match(/[a-zµΩ°"][a-z/·²"]*\s*(?=,|$|;)/gi) ?? []).size <= 1;
   if (!(least > most) || !oneUnit) return null;
   return {
     severity: "wrong",
-    found: `“${text}”: the least is ${least}, the most ${most}.`,
-    expected: "A least below the most.",
+    found: `“${text}”: the least is above the most.`,
+    expected: inverse.test(text) ? "The smaller number is the larger size." : "A least below the most.",
     meant: "the two changed places?",
   };
 }

@@ -1,5 +1,5 @@
-import { disagreement, type Reading } from "#lib/quantity/index.ts";
-import { near, plain } from "../figures.ts";
+import { disagreement, type Quantity, type Reading } from "#lib/quantity/index.ts";
+import { near, plain, sayIn } from "../figures.ts";
 import type { EntryRule, Remark } from "../rule.ts";
 import { type Decimal, readOnce } from "../sight.ts";
 
@@ -16,6 +16,7 @@ export const writtenSums: EntryRule = {
       .filter((text) => /[=+]|\b(?:makes?|come to|totals?)\b/.test(text))
       .flatMap((text) => [
         ...writtenSum(text, sight.decimal),
+        ...compoundSum(text, sight.decimal),
         ...writtenEquation(text),
         ...writtenTimes(text),
       ])
@@ -24,6 +25,12 @@ export const writtenSums: EntryRule = {
   examples: [
     { says: "1.50, not 1.75", entry: { text: "0.75 + 0.50 + 0.25 = 1.75 in", what: "spacers" }, finds: 1 },
     { says: "five of 0.2 mm", entry: { text: "5 shims of 0.2 mm = 1.0 mm", what: "shim pack" }, finds: 0 },
+    {
+      says: "ounces and pounds",
+      entry: { text: "1 lb 4 oz + 14 oz = 2 lb 4 oz", what: "weights" },
+      finds: 1,
+    },
+    { says: "feet and inches", entry: { text: "3 ft 6 in + 8 in = 4 ft 2 in", what: "belt" }, finds: 0 },
     { says: "a difference", entry: { text: "25.00 - 24.95 = 0.5 mm", what: "clearance" }, finds: 1 },
   ],
 };
@@ -43,6 +50,25 @@ function writtenSum(text: string, decimal: Decimal): Remark[] {
       ]
     : [];
 }
+
+/** "1 lb 4 oz + 14 oz = 2 lb 2 oz": terms in two units each, which no sum of figures reads. */
+function compoundSum(text: string, decimal: Decimal): Remark[] {
+  const [left = "", right = "", ...more] = text.split("=");
+  const terms = left.split("+").map((term) => single(readOnce(term.trim(), decimal)));
+  const total = single(readOnce(right.trim(), decimal));
+  if (more.length > 0 || terms.length < 2 || !total || !terms.every((term) => term !== null)) return [];
+  const same = terms.every((term) => term.dimension === total.dimension);
+  if (!same || ![...terms, total].some((one) => one.larger)) return [];
+  const sum = terms.reduce((so, term) => so + term.si, 0);
+  if (near(sum, total.si, 0.002)) return [];
+  const should = sayIn(sum, total);
+  return [
+    { severity: "wrong", found: `“${text}”.`, expected: `The terms give ${should}.`, meant: `${should}?` },
+  ];
+}
+
+const single = (reading: Reading): Quantity | null =>
+  reading.kind === "quantity" ? (reading.quantities[0] ?? null) : null;
 
 const timesOver =
   /\b(\d{1,3}) (?:off |[a-z]+ )?(?:of|at|x|×) (\d+(?:\.\d+)?) ?([a-zµΩ"]{1,6}) ?(?:=|make|makes|come to|total|totals) ?(\d+(?:\.\d+)?) ?\3/i;
