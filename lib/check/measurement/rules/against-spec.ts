@@ -77,6 +77,15 @@ export const againstSpec: EntryRule = {
       finds: 1,
     },
     {
+      says: "within what is allowed at that load",
+      entry: {
+        text: "-0.6 g",
+        what: "error at 1 kg",
+        context: { spec: "±1 g at 1 kg", verdict: "within tolerance" },
+      },
+      finds: 0,
+    },
+    {
       says: "near a nominal size",
       entry: { text: "0.4985 in", what: "pin diameter", context: { spec: "1/2 in" } },
       finds: 0,
@@ -167,7 +176,7 @@ function* limitsOf(sight: Sight, main: Fact): Generator<Given> {
       (fact.dimension === main.dimension && (fact.quantity.role ?? "") === (main.quantity.role ?? "")) ||
       (fact.dimension === "pressure" && main.dimension === "pressure"),
   );
-  for (const fact of candidates) {
+  for (const fact of candidates.filter((one) => !isCondition(one, candidates))) {
     const about =
       fact.from === "spec" ||
       fact.from === "limit" ||
@@ -175,6 +184,12 @@ function* limitsOf(sight: Sight, main: Fact): Generator<Given> {
     if (about && !/\bnew\b|\bfor (?:a )?new\b|interval|wheel ?base/.test(fact.name)) yield given(sight, fact);
   }
 }
+
+/** "±1 g at 1 kg": the second is where the first holds, and no limit itself. */
+const isCondition = (fact: Fact, all: readonly Fact[]): boolean =>
+  fact.from === "spec" &&
+  /\bat (?!least|most)/i.test(fact.raw) &&
+  all.some((one) => one.from === "spec" && one !== fact && all.indexOf(one) < all.indexOf(fact));
 
 const limitNames = new RegExp(limitName.source, "g");
 

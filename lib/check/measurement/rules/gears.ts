@@ -121,7 +121,8 @@ function pairOf(sight: Sight): Remark[] {
   if (!wheels) return [];
   const { driver, driven } = wheels;
   const starts =
-    /\bstarts?\b/.test(`${driver.raw} ${driver.name}`.toLowerCase()) || driver.dimension === driven.dimension;
+    /\b(?:starts?|leaves|leaf)\b/.test(`${driver.raw} ${driver.name} ${driven.raw}`.toLowerCase()) ||
+    driver.dimension === driven.dimension;
   if (!starts) return [];
   const ratio = driven.si / driver.si;
   const words = `${driver.name} ${driver.raw}, ${driven.name} ${driven.raw}`;
