@@ -22,13 +22,16 @@ export async function filmTo(page: Page, second: number, length: number): Promis
 
 /** Drops a mark by its key and fills in its fields, by their names; those seldom asked for are unfolded first. */
 export async function markAs(page: Page, key: string, fields: Record<string, string>): Promise<void> {
-  const before = await page.locator(".log-row").count();
-  await page.keyboard.press(key);
-  await expect(page.locator(".log-row.hand")).toHaveCount(1);
-  if (before === 0) await expect(page.locator(".log-row")).toHaveCount(1);
+  await dropMark(page, key);
   await fillHand(page, fields);
   await leaveFields(page);
   await onDisk(page);
+}
+
+/** Drops a mark by its key; it lies in hand, with nothing in its fields. */
+export async function dropMark(page: Page, key: string): Promise<void> {
+  await page.keyboard.press(key);
+  await expect(handOf(page).locator("[data-field]").nth(1)).toHaveValue("");
 }
 
 /** Fills in fields of the row in hand. */
