@@ -14,6 +14,7 @@ import "./styles/gotchas.css";
 import "./styles/ledger.css";
 import type { Metadata, Viewport } from "next";
 import type { ReactNode } from "react";
+import { DueLine } from "./due/due-line.tsx";
 
 export const metadata: Metadata = {
   title: { default: "Witness Mark", template: "%s · Witness Mark" },
@@ -28,7 +29,10 @@ export const dynamic = "force-dynamic";
 export default function Layout({ children }: { children: ReactNode }) {
   return (
     <html lang="en">
-      <body>{children}</body>
+      <body>
+        <DueLine />
+        {children}
+      </body>
     </html>
   );
 }

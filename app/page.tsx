@@ -1,6 +1,7 @@
 import Link from "next/link";
 import { listMachines, openItems, theWorkshop } from "#lib/store/index.ts";
 import { BringBuild, NewMachine, OpenDemo, OpenGotchaDemo } from "./bench/begin.tsx";
+import { Soaking } from "./due/due-line.tsx";
 import { Finder } from "./find/finder.tsx";
 import { OpenItems } from "./parts/open-items.tsx";
 import { TitleBlock } from "./parts/title-block.tsx";
@@ -37,6 +38,7 @@ export default async function Page({ searchParams }: { searchParams: Promise<{ f
           </section>
         ) : (
           <section className="block">
+            <Soaking />
             <OpenItems items={left} titles={titles} />
             <h2>Machines</h2>
             {machines.map(({ machine, builds }) => (

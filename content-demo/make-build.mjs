@@ -1,6 +1,6 @@
 /**
  * Writes `ostrey-pump/`: build.json, captions and stills, from the job as written in `job/` and the film as
- * drawn in `film/`. The recording must have been made before: `node content-demo/make-film.mjs`.
+ * drawn in `film/`. The recordings must have been made before: `node content-demo/make-film.mjs`.
  *
  *     node --import tsx content-demo/make-build.mjs
  */
@@ -9,10 +9,28 @@ import { mkdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import sharp from "sharp";
 import { buildFolder, folderVersion } from "#lib/build/index.ts";
-import { drawFrame, drawPhotograph } from "./film/frame.mjs";
-import { frameOf, height, lengthInFrames, lengthInSeconds, middleOf, width } from "./job/beats.mjs";
+import { drawFrame, drawLaterFrame, drawPhotograph } from "./film/frame.mjs";
+import {
+  frameOf,
+  framesPerSecond,
+  height,
+  laterLengthInFrames,
+  lengthInFrames,
+  middleOf,
+  width,
+} from "./job/beats.mjs";
 import { captionTrack, edits, markId, marks, recordingRow } from "./job/build.mjs";
-import { assemblies, build, buildId, items, machine, recordingId, sittings } from "./job/machine.mjs";
+import {
+  assemblies,
+  build,
+  buildId,
+  items,
+  kits,
+  laterRecordingId,
+  machine,
+  recordingId,
+  sittings,
+} from "./job/machine.mjs";
 import { webvtt } from "./job/speech.mjs";
 import { stills } from "./job/stills.mjs";
 
@@ -26,8 +44,9 @@ function writeFile(rowId, path, bytes) {
   return createHash("sha256").update(bytes).digest("hex");
 }
 
-async function takeStill({ of, at, alt }, rank) {
-  const pixels = at === null ? drawPhotograph(of) : drawFrame(frameOf(at));
+async function takeStill({ of, at, alt, later = false }, rank) {
+  const draw = later ? drawLaterFrame : drawFrame;
+  const pixels = at === null ? drawPhotograph(of) : draw(frameOf(at));
   const raw = sharp(Buffer.from(pixels), { raw: { width, height, channels: 4 } });
   const bytes = await raw.removeAlpha().jpeg({ quality: 88, chromaSubsampling: "4:4:4" }).toBuffer();
   const slug = of.replace(/[A-Z]/g, (letter) => `-${letter.toLowerCase()}`);
@@ -38,7 +57,7 @@ async function takeStill({ of, at, alt }, rank) {
     buildId,
     markId: markId(of),
     source: at === null ? "photograph" : "frame",
-    recordingId: at === null ? null : recordingId,
+    recordingId: at === null ? null : later ? laterRecordingId : recordingId,
     at: at === null ? null : middleOf(at),
     sha256,
     width,
@@ -50,15 +69,15 @@ async function takeStill({ of, at, alt }, rank) {
   };
 }
 
-function recording() {
-  const path = "recordings/water-pump.mp4";
-  files[recordingId] = path;
+function recording(id, name, frames) {
+  const path = `recordings/${name}.mp4`;
+  files[id] = path;
   const sha256 = createHash("sha256")
     .update(readFileSync(join(folder, path)))
     .digest("hex");
   const probe = {
-    duration: lengthInSeconds,
-    frameCount: lengthInFrames,
+    duration: frames / framesPerSecond,
+    frameCount: frames,
     width,
     height,
     rotation: 0,
@@ -66,7 +85,7 @@ function recording() {
     audioCodec: "aac",
     playable: true,
   };
-  return recordingRow(probe, sha256);
+  return recordingRow(id, probe, sha256);
 }
 
 rmSync(join(folder, "stills"), { recursive: true, force: true });
@@ -81,11 +100,15 @@ const document = buildFolder.parse({
   items,
   build,
   sittings,
-  recordings: [recording()],
+  recordings: [
+    recording(recordingId, "water-pump", lengthInFrames),
+    recording(laterRecordingId, "drain-plug", laterLengthInFrames),
+  ],
   captions: [captionTrack],
   marks,
   stills: stillRows,
   edits,
+  kits,
   answers: [
     {
       id: "demo-answer-hold",

@@ -1,19 +1,23 @@
 /**
- * Draws the demonstration's recording, frame by frame, and has ffmpeg (with libx264) write it. The same bytes
- * come out each time on the same machine.
+ * Draws the demonstration's two recordings, frame by frame, and has ffmpeg (with libx264) write them. The same
+ * bytes come out each time on the same machine.
  *
- *     node content-demo/make-film.mjs [file]
+ *     node content-demo/make-film.mjs [folder]
  */
 import { spawn } from "node:child_process";
 import { once } from "node:events";
 import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
-import { dirname, join, resolve } from "node:path";
-import { drawFrame } from "./film/frame.mjs";
-import { wav } from "./film/sound.mjs";
-import { framesPerSecond, height, lengthInFrames, width } from "./job/beats.mjs";
+import { join, resolve } from "node:path";
+import { drawFrame, drawLaterFrame } from "./film/frame.mjs";
+import { laterWav, wav } from "./film/sound.mjs";
+import { framesPerSecond, height, laterLengthInFrames, lengthInFrames, width } from "./job/beats.mjs";
 
-const file = resolve(process.argv[2] ?? join(import.meta.dirname, "ostrey-pump/recordings/water-pump.mp4"));
+const folder = resolve(process.argv[2] ?? join(import.meta.dirname, "ostrey-pump/recordings"));
+const films = [
+  { name: "water-pump.mp4", frames: lengthInFrames, draw: drawFrame, sound: wav },
+  { name: "drain-plug.mp4", frames: laterLengthInFrames, draw: drawLaterFrame, sound: laterWav },
+];
 const scratch = mkdtempSync(join(tmpdir(), "film-"));
 
 const bitExact = [
@@ -67,12 +71,12 @@ const picture = [
   "yuv420p",
   ...colour,
 ];
-const sound = ["-c:a", "aac", "-b:a", "24k", "-ac", "1", "-ar", "24000"];
+const soundOut = ["-c:a", "aac", "-b:a", "24k", "-ac", "1", "-ar", "24000"];
 
-async function film() {
+async function film({ name, frames, draw, sound }) {
   const soundFile = join(scratch, "sound.wav");
-  writeFileSync(soundFile, wav());
-  mkdirSync(dirname(file), { recursive: true });
+  writeFileSync(soundFile, sound());
+  mkdirSync(folder, { recursive: true });
   const options = [
     "-nostdin",
     "-v",
@@ -82,18 +86,18 @@ async function film() {
     "-i",
     soundFile,
     ...picture,
-    ...sound,
+    ...soundOut,
     ...bitExact,
   ];
-  const ffmpeg = spawn("ffmpeg", [...options, "-movflags", "+faststart", "-f", "mp4", file], {
+  const ffmpeg = spawn("ffmpeg", [...options, "-movflags", "+faststart", "-f", "mp4", join(folder, name)], {
     stdio: ["pipe", "inherit", "inherit"],
   });
   const ended = once(ffmpeg, "close");
-  for (let index = 0; index < lengthInFrames; index++) {
-    const pixels = drawFrame(index);
+  for (let index = 0; index < frames; index++) {
+    const pixels = draw(index);
     const bytes = Buffer.from(pixels);
     if (!ffmpeg.stdin.write(bytes)) await once(ffmpeg.stdin, "drain");
-    if (index % 250 === 0) console.log(`frame ${index} of ${lengthInFrames}`);
+    if (index % 250 === 0) console.log(`${name}: frame ${index} of ${frames}`);
   }
   ffmpeg.stdin.end();
   const [code] = await ended;
@@ -101,7 +105,7 @@ async function film() {
 }
 
 try {
-  await film();
+  for (const one of films) await film(one);
 } finally {
   rmSync(scratch, { recursive: true, force: true });
 }

@@ -2,7 +2,8 @@
 import Link from "next/link";
 import type { ReactNode } from "react";
 import { type Soak, soakState, whereWasI } from "#lib/procedure/index.ts";
-import { sayMoment, sayWallDate, sayWallTime } from "#lib/time/index.ts";
+import { sayMoment, sayWallDate } from "#lib/time/index.ts";
+import { saySoak } from "../due/say-soak.ts";
 import { ToMark } from "./to-mark.tsx";
 import { useLedger, useNow } from "./use-ledger.ts";
 
@@ -85,26 +86,15 @@ function Names({
 
 /** A soak with what its limits mean now, and why there are any. */
 function SoakLine({ soak, now }: { soak: Soak; now: number }) {
-  const { state, dueIn } = soakState(soak, now);
-  const words = {
-    "no start": "nothing says when it began",
-    "too early": `not before ${sayWhen(now + (dueIn ?? 0))}`,
-    ready: dueIn === null ? "long enough" : `ready; out by ${sayWhen(now + dueIn)}`,
-    overdue: `overdue since ${sayWhen(now + (dueIn ?? 0))}`,
-    over: "over",
-  }[state];
+  const { state } = soakState(soak, now);
   return (
     <li>
       <span className="grow">
         {state === "overdue" ? <b>Overdue: </b> : "Soaking or curing: "}
-        <ToMark mark={soak.mark}>{soak.what || "no words yet"}</ToMark> <span className="soft">{words}</span>
+        <ToMark mark={soak.mark}>{soak.what || "no words yet"}</ToMark>{" "}
+        <span className="soft">{saySoak(soak, now)}</span>
         {soak.why && <span className="soft"> · {soak.why}</span>}
       </span>
     </li>
   );
-}
-
-function sayWhen(seconds: number): string {
-  const zone = Intl.DateTimeFormat().resolvedOptions().timeZone;
-  return `${sayWallTime(seconds * 1000, zone)}, ${sayWallDate(new Date(seconds * 1000).toISOString())}`;
 }

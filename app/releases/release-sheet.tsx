@@ -39,7 +39,8 @@ function NextRelease() {
   const { findings } = useDerived();
   const releases = releasesInOrder(document);
   const latest = releases.at(-1);
-  const wrong = open(findings).filter((one) => one.severity === "wrong").length;
+  const found = open(findings).filter((one) => one.severity === "wrong");
+  const wrong = found.length;
   const mistakes = present(document.errata).filter(
     (one) => one.disposition === "mistake" && one.mendedIn === null,
   );
@@ -70,11 +71,17 @@ function NextRelease() {
     <section className="block" aria-labelledby="next-title">
       <h2 id="next-title">Revision {revision}</h2>
       {wrong > 0 && (
-        <p className="finding wrong" role="note">
+        <div className="finding wrong" role="note">
           {wrong === 1 ? "One finding says" : `${wrong} findings say`} that something is wrong. It is mended,
           or answered with a reason, before the procedure is released.{" "}
           <Link href={`/builds/${document.build.id}/findings`}>Show them</Link>
-        </p>
+          <ul>
+            {found.slice(0, 5).map((one) => (
+              <li key={one.key}>{one.found}</li>
+            ))}
+            {wrong > 5 && <li>and {wrong - 5} more</li>}
+          </ul>
+        </div>
       )}
       {latest && (
         <Differences

@@ -80,6 +80,17 @@ export const tin = posed(
   turn([0, 0, 1], 90),
 );
 
+/** A round tub, open on top, with the acid in it; the level is so high that a cover is lost in it. */
+export const tub = join(
+  posed(
+    turned("0,0 0,2.6 0.1,2.7 2.5,2.95 2.58,3.05 2.64,2.98 2.58,2.85 0.16,2.6 0.16,0", "bottle", {
+      steps: 72,
+    }),
+    turn([0, 0, 1], 90),
+  ),
+  posed(turned("1.85,0 1.85,2.74 1.9,2.74 1.9,0", "acid", { steps: 72 }), turn([0, 0, 1], 90)),
+);
+
 /** The waste bag: a flat pouch that stands on y = 0, open on top, with a label on its front (+x). */
 export const bag = join(
   posed(

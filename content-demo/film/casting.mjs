@@ -105,11 +105,22 @@ export const cover = join(
       : t,
   ),
   posed(turned("0.4,0 0.4,0.25 0.66,0.22 0.66,0", "paint", { steps: 28 }), move(0, -1.2, 0)),
-  posed(
-    extrude(points("-0.13,-0.13 0.13,-0.13 0.13,0.13 -0.13,0.13"), [], 0.66, 0.9, { material: "brass" }),
-    move(0, -1.2, 0),
-  ),
+  posed(turned("0.655,0 0.655,0.11 0.664,0.11 0.664,0", "dark", { steps: 24 }), move(0, -1.2, 0)),
 );
+
+/** What closes the drain at the foot of the cover: each on its own axis, with its seat at x = 0. */
+export const drainPlug = join(
+  turned("-0.42,0 -0.4,0.1 0,0.1 0,0", "thread", { steps: 20 }).map(plainEnds),
+  turned("0,0 0,0.22 0.05,0.22 0.05,0", "brass", { steps: 28 }),
+  extrude(hexagon(0.38), [], 0.05, 0.28, { material: "brass", sharp: 20 }),
+);
+const ringOf = (radius, thick, material) =>
+  turned(`0,0.115 0,${radius} ${thick},${radius} ${thick},0.115`, material, { steps: 32 });
+export const steelWasher = ringOf(0.26, 0.06, "steel");
+export const fibreWasher = { old: ringOf(0.29, 0.08, "gasketOld"), fresh: ringOf(0.29, 0.08, "fibre") };
+/** Where each lies along the axis of the drain, which runs 1.2 in below that of the pump. */
+export const drainBelow = 1.2;
+export const drainSeats = { fibre: 0.66, steel: 0.74, plug: 0.8 };
 
 /** The scratch across the joint: on the body and on the cover. */
 export const scratchOnBody = box([-0.3, 2.005, -0.022], [0.0, 2.032, 0.022], "scratch");

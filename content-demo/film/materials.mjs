@@ -39,6 +39,8 @@ const tones = {
   scratch: { colour: [250, 250, 246], flat: true },
   rule: { colour: [206, 211, 214], pattern: "rule" },
   paper: { colour: [250, 249, 245], flat: true },
+  fibre: { colour: [176, 92, 74] },
+  acid: { colour: [206, 214, 190], shine: 0.4 },
   dark: { colour: [48, 51, 54], flat: true },
 };
 

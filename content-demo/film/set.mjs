@@ -1,6 +1,7 @@
 import { placed } from "./motion.mjs";
 import * as pump from "./pump.mjs";
 import * as tools from "./tools.mjs";
+import { chain, move } from "./vector.mjs";
 
 /** Things that stand in many shots, made once, and where parts come to lie. */
 const H = pump.axisHeight;
@@ -19,6 +20,7 @@ export const gaskets = {
   fresh: pump.gasket("gasketNew"),
 };
 export const spanner = tools.openSpanner(0.5, 5.6);
+export const plugSpanner = tools.openSpanner(0.4, 3.4);
 export const ring = tools.ringSpanner(0.66, 5);
 export const wrenchSmall = tools.torqueWrench(0.5);
 export const wrenchLarge = tools.torqueWrench(0.64);
@@ -52,10 +54,20 @@ export const turning = ({ x = 0, rx = 0, washerX = x } = {}) => [
 export const coverPivot = [0.05, 0, 0];
 export const coverHome = { x: 0.05, y: H, z: 0, rz: 0 };
 export const coverLying = { x: 4.5, y: 0, z: -3.3, rz: 90 };
-export const cover = (pose, scratch = true) => [
+export const cover = (pose, scratch = true) => [...bareCover(pose, scratch), ...drain(pose)];
+
+/** The cover without what closes its drain. */
+export const bareCover = (pose, scratch = true) => [
   thing(pump.cover, pose),
   ...(scratch ? [thing(pump.scratchOnCover, pose, { ink: false, shadow: false })] : []),
 ];
+
+const drain = (pose) =>
+  [
+    [pump.fibreWasher.old, pump.drainSeats.fibre],
+    [pump.steelWasher, pump.drainSeats.steel],
+    [pump.drainPlug, pump.drainSeats.plug],
+  ].map(([solid, x]) => thing(solid, chain(pose, move(x, -pump.drainBelow, 0))));
 
 export const impellerPivot = [-1.15, 0, 0];
 export const impellerHome = { x: -1.15, y: H, z: 0, rz: 0 };

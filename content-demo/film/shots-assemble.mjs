@@ -10,7 +10,7 @@ import * as views from "./views.mjs";
 
 const H = pump.axisHeight;
 
-/** 70.9 to 73.7 s: shaft and new thrust washer go in from the left. */
+/** 98.9 to 101.7 s: shaft and new thrust washer go in from the left. */
 export const shaftInShot = {
   until: beats.impellerOn - 0.3,
   view: () => views.side,
@@ -23,7 +23,7 @@ export const shaftInShot = {
   },
 };
 
-/** 73.7 to 79.3 s: key, impeller and impeller nut. */
+/** 101.7 to 107.3 s: key, impeller and impeller nut. */
 export const impellerOnShot = {
   until: beats.coverOn - 0.3,
   view: (now) => (now < beats.impellerNutOn - 0.4 ? views.near : views.torque),
@@ -81,7 +81,7 @@ function impellerNutOn(now) {
 
 const cross = [0, 2, 1, 3];
 
-/** 79.3 to 90.2 s: gasket, cover, nuts finger-tight, nuts tightened in a cross. */
+/** 107.3 to 118.2 s: gasket, cover, nuts finger-tight, nuts tightened in a cross. */
 export const coverOnShot = {
   until: beats.turn - 0.6,
   view: (now) => (now < beats.nutsTight - 0.1 ? views.front : views.crossing),
@@ -164,7 +164,7 @@ const together = [
   ...[0, 1, 2, 3].map((i) => thing(pump.coverNut, placed(set.nutHome(i, 0, -100 - 7 * i)))),
 ];
 
-/** 89.6 s to the end: one turn by hand, then the end float again. */
+/** 117.6 s to the end: one turn by hand, then the end float again. */
 export const proveShot = {
   until: lengthInSeconds,
   view: (now) => (now < beats.floatAgain - 0.2 ? views.wide : views.gap),

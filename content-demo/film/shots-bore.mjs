@@ -61,7 +61,7 @@ export const cleanShot = {
   },
 };
 
-/** 66.7 to 70.9 s, in section: the new seal is pressed home. */
+/** 94.7 to 98.9 s, in section: the new seal is pressed home. */
 export const sealInShot = {
   until: beats.shaftIn - 0.3,
   view: () => views.pressing,

@@ -40,7 +40,7 @@ export const shaftMeasureShot = {
 
 /** 63.7 to 66.8 s: the old thrust washer between the faces. */
 export const washerMeasureShot = {
-  until: beats.sealIn - 0.3,
+  until: beats.plugOut - 0.3,
   view: () => views.washerView,
   still: [thing(tools.stand, placed({ x: 0.2 }))],
   moving: (now) => {

@@ -1,4 +1,4 @@
-import { beats, lengthInSeconds } from "../job/beats.mjs";
+import { beats, laterBeats, laterLengthInSeconds, lengthInSeconds } from "../job/beats.mjs";
 
 /** The sounds of the bench, made up: a quiet room, and small noises where metal, wood or water move. No speech. */
 export const samplesPerSecond = 44_100;
@@ -72,13 +72,29 @@ const voices = {
   },
 };
 
-/** Events: second, voice, loudness from 0 to 1. */
-function events() {
+/** A list of events, second, voice, loudness from 0 to 1, and the pens that write into it. */
+function score() {
   const list = [];
   const at = (second, voice, loud) => list.push([second, voice, loud]);
   const series = (from, count, step, voice, loud) => {
     for (let i = 0; i < count; i++) at(from + i * step, voice, loud * (i % 3 === 1 ? 0.7 : 1));
   };
+  const drainOut = (t) => {
+    at(t + 0.4, "nut", 0.28);
+    series(t + 1.25, 5, 0.17, "ratchet", 0.14);
+    at(t + 2.0, "clink", 0.34);
+    at(t + 4.0, "clink", 0.2);
+  };
+  const drainIn = (t) => {
+    at(t + 2.0, "clink", 0.18);
+    series(t + 3.05, 5, 0.17, "ratchet", 0.14);
+    at(t + 4.7, "nut", 0.26);
+  };
+  return { list, at, series, drainOut, drainIn };
+}
+
+function events() {
+  const { list, at, series, drainOut, drainIn } = score();
   at(beats.float + 2.2, "clink", 0.12);
   [0, 1, 2, 3].forEach((i) => {
     at(beats.nutsOff + 0.4 + i * 0.7, "nut", 0.3);
@@ -99,6 +115,12 @@ function events() {
   at(beats.sealOut + 2.3, "knock", 0.4);
   series(beats.measure + 1.0, 6, 0.12, "ratchet", 0.3);
   series(beats.measure + 4.1, 6, 0.12, "ratchet", 0.3);
+  drainOut(beats.plugOut);
+  at(beats.bath + 1.4, "drip", 0.3);
+  at(beats.bath + 2.5, "knock", 0.16);
+  for (let i = 0; i < 9; i++) at(beats.bathOut + 1.4 + i * 0.19, "drip", 0.16);
+  for (const after of [1.5, 2.1, 2.8]) at(beats.trial + after, "knock", 0.12);
+  drainIn(beats.plugIn);
   at(beats.sealIn + 1.4, "knock", 0.25);
   at(beats.sealIn + 3.0, "knock", 0.45);
   at(beats.shaftIn + 2.1, "clink", 0.24);
@@ -114,6 +136,13 @@ function events() {
   return list;
 }
 
+function laterEvents() {
+  const { list, drainOut, drainIn } = score();
+  drainOut(laterBeats.plugOut - 0.8);
+  drainIn(laterBeats.plugIn);
+  return list;
+}
+
 /** Rubbing: from, to, loudness; a soft hiss that rises and falls. */
 const rubs = [
   [beats.float + 1.4, beats.float + 2.2, 0.05],
@@ -123,6 +152,7 @@ const rubs = [
   [beats.impellerOff + 1.1, beats.impellerOff + 3.1, 0.04],
   [beats.shaftOut + 0.2, beats.shaftOut + 2.6, 0.06],
   [beats.clean + 0.7, beats.clean + 2.4, 0.08],
+  [beats.trial + 1.5, beats.trial + 3.4, 0.07],
   [beats.sealIn + 1.4, beats.sealIn + 3.0, 0.05],
   [beats.shaftIn, beats.shaftIn + 2.2, 0.06],
   [beats.impellerOn + 1.3, beats.impellerOn + 2.5, 0.05],
@@ -130,12 +160,17 @@ const rubs = [
 ];
 
 /** The whole sound as a WAV file, one channel of 16 bits. */
-export function wav() {
-  const count = Math.round(lengthInSeconds * samplesPerSecond);
+export const wav = () => wavOf(lengthInSeconds, events(), rubs);
+
+/** The sound of the recording of a week later. */
+export const laterWav = () => wavOf(laterLengthInSeconds, laterEvents(), []);
+
+function wavOf(seconds, heard, rubbed) {
+  const count = Math.round(seconds * samplesPerSecond);
   const sound = new Float64Array(count);
   room(sound);
-  rubbing(sound);
-  for (const [second, voice, loud] of events()) {
+  rubbing(sound, rubbed);
+  for (const [second, voice, loud] of heard) {
     const { length, sound: tone } = voices[voice];
     const start = Math.round(second * samplesPerSecond);
     const last = Math.min(count - start, Math.round(length * samplesPerSecond));
@@ -170,10 +205,10 @@ function room(sound) {
   }
 }
 
-function rubbing(sound) {
+function rubbing(sound, rubbed) {
   const random = randomNumbers(23);
   let [band, low] = [0, 0];
-  for (const [from, to, loud] of rubs) {
+  for (const [from, to, loud] of rubbed) {
     const start = Math.round(from * samplesPerSecond);
     const last = Math.round((to - from) * samplesPerSecond);
     for (let i = 0; i < last; i++) {

@@ -13,3 +13,6 @@ export const crossing = { eye: front.eye, target: [0.8, 2.3, 0.2], angle: 28 };
 export const shaftView = { eye: [7.2, 6.0, 9.4], target: [-0.2, 2.75, 0.2], angle: 33 };
 export const washerView = { eye: [2.6, 5.4, 9.0], target: [1.1, 2.15, 0], angle: 28 };
 export const desk = { eye: [0.2, 10, 7.4], target: [0.1, 0, 0.1], angle: 30 };
+export const drain = { eye: [6.8, 5.4, 7.6], target: [1.15, 0.45, 0.7], angle: 28 };
+export const bath = { eye: [5.2, 8.6, 11.4], target: [0.2, 1.55, 0], angle: 33 };
+export const drainStanding = { eye: [9.6, 4.6, 8.4], target: [1.2, 1.5, 0.5], angle: 32 };

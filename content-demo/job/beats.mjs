@@ -3,7 +3,7 @@
  * this page, so that a mark can never drift away from its picture.
  */
 export const framesPerSecond = 25;
-export const lengthInFrames = 2425;
+export const lengthInFrames = 3125;
 export const lengthInSeconds = lengthInFrames / framesPerSecond;
 export const width = 1280;
 export const height = 720;
@@ -22,15 +22,28 @@ export const beats = {
   sealOut: 50.4,
   clean: 57.0,
   measure: 60.6,
-  sealIn: 67.0,
-  shaftIn: 71.2,
-  impellerOn: 74.0,
-  impellerNutOn: 77.0,
-  coverOn: 79.6,
-  nutsOn: 82.6,
-  nutsTight: 85.2,
-  turn: 90.2,
-  floatAgain: 92.8,
+  plugOut: 67.0,
+  bath: 74.4,
+  bathOut: 79.0,
+  trial: 83.0,
+  plugIn: 88.8,
+  sealIn: 95.0,
+  shaftIn: 99.2,
+  impellerOn: 102.0,
+  impellerNutOn: 105.0,
+  coverOn: 107.6,
+  nutsOn: 110.6,
+  nutsTight: 113.2,
+  turn: 118.2,
+  floatAgain: 120.8,
+};
+
+/** The recording of a week later, on its own clock. */
+export const laterLengthInFrames = 275;
+export const laterLengthInSeconds = laterLengthInFrames / framesPerSecond;
+export const laterBeats = {
+  plugOut: 1.0,
+  plugIn: 5.4,
 };
 
 /** The frame that is shown at a moment. */

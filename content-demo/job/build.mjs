@@ -1,10 +1,21 @@
 import { assemble, prove } from "./assemble.mjs";
 import { middleOf } from "./beats.mjs";
-import { bench, buildId, captionsId, desk, recordingId } from "./machine.mjs";
+import * as drain from "./drain.mjs";
+import { bench, buildId, captionsId, desk, later, laterRecordingId, recordingId } from "./machine.mjs";
 import { atTheDesk, inspect, strip } from "./strip.mjs";
 
 const row = { gone: null, rev: 0 };
-const written = [...atTheDesk, ...strip, ...inspect, ...assemble, ...prove];
+// In the order in which it was written, which gives the ids, and not in that of the moments.
+const filmed = [
+  ...atTheDesk,
+  ...strip,
+  ...inspect,
+  ...assemble,
+  ...prove,
+  ...drain.fromTheKit,
+  ...drain.drain,
+];
+const written = [...filmed, ...drain.later];
 const idOf = (index) => `demo-mark-${String(index + 1).padStart(3, "0")}`;
 const ids = new Map(written.flatMap((mark, index) => (mark.name ? [[mark.name, idOf(index)]] : [])));
 
@@ -19,8 +30,7 @@ export function markId(name) {
 export const marks = written.map(({ kind, at, fields, closes }, index) => ({
   id: idOf(index),
   buildId,
-  sittingId: at === null ? desk : bench,
-  recordingId: at === null ? null : recordingId,
+  ...placeOf(at, index),
   at: at === null ? null : middleOf(at),
   until: null,
   rank: at === null ? index : 0,
@@ -28,6 +38,11 @@ export const marks = written.map(({ kind, at, fields, closes }, index) => ({
   fields: { v: 1, ...fields, ...(closes.length > 0 ? { closes: closes.map(markId) } : {}) },
   ...row,
 }));
+
+function placeOf(at, index) {
+  if (index >= filmed.length) return { sittingId: later, recordingId: laterRecordingId };
+  return at === null ? { sittingId: desk, recordingId: null } : { sittingId: bench, recordingId };
+}
 
 /** Hand edits: each keeps the words that it was made on. */
 export const edits = [
@@ -49,20 +64,31 @@ export const captionTrack = {
   ...row,
 };
 
-/** The recording, given what probing its file found. */
-export function recordingRow(probe, sha256) {
-  return {
-    id: recordingId,
-    buildId,
+const recordings = {
+  [recordingId]: {
     sittingId: bench,
     name: "water-pump.mp4",
+    publishedAt: "https://video.example.org/watch/ostrey-water-pump?t={seconds}",
+  },
+  [laterRecordingId]: {
+    sittingId: later,
+    name: "drain-plug.mp4",
+    publishedAt: "https://video.example.org/watch/ostrey-drain-plug?t={seconds}",
+  },
+};
+
+/** A recording, given what probing its file found. */
+export function recordingRow(id, probe, sha256) {
+  return {
+    id,
+    buildId,
+    ...recordings[id],
     offset: 0,
     rate: 1,
     madeAt: null,
     madeAtTrust: "",
     probe,
     trouble: null,
-    publishedAt: "https://video.example.org/watch/ostrey-water-pump?t={seconds}",
     sha256,
     ...row,
   };

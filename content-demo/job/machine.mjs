@@ -35,6 +35,9 @@ const parts = {
   shaft: ["Shaft with pulley", "OD 14/5", "steel and cast iron"],
   washer: ["Thrust washer", "OD 14/6", "bronze"],
   seal: ["Lip seal", "OD 14/10", "rubber on steel"],
+  drainPlug: ["Drain plug", "OD 14/11", "brass"],
+  steelWasher: ["Steel washer", "OD 14/12", "steel"],
+  fibreWasher: ["Fibre washer", "OD 14/13", "vulcanised fibre"],
 };
 
 export const items = Object.entries(parts).map(([name, [words, partNumber, material]]) => ({
@@ -65,7 +68,7 @@ export const build = {
   assemblyId: pumpId,
   title: "Water pump: renew the lip seal",
   summary:
-    "Takes the water pump apart on the bench, renews the lip seal, thrust washer and cover gasket, and puts the pump together again. The pump is off the engine, drained and cold. An invented job on an invented machine: its figures are of no use on any other.",
+    "Takes the water pump apart on the bench, renews the lip seal, thrust washer and cover gasket, and puts the pump together again; a week later the drain plug gets its new fibre washer. The pump is off the engine, drained and cold. An invented job on an invented machine: its figures are of no use on any other.",
   language: "en-GB",
   decimal: ".",
   warnAhead: 20,
@@ -93,8 +96,36 @@ export const sittings = [
     rank: 1,
     ...row,
   },
+  {
+    id: "demo-sitting-later",
+    buildId,
+    title: "A week later: the new fibre washer",
+    stage: "assemble",
+    began: "2026-05-10T10:05:00.000Z",
+    beganTrust: "typed",
+    rank: 2,
+    ...row,
+  },
+];
+
+/** The kit: one part not to be used, and one that did not come. */
+export const kits = [
+  {
+    id: "demo-kit-gaskets",
+    buildId,
+    name: "Gasket kit",
+    supplier: "",
+    text: "1 x Cover gasket\n1 x Fibre washer",
+    lines: {
+      "1 x Cover gasket": { notToUse: "its holes lie on a larger circle than the studs" },
+      "1 x Fibre washer": { received: 0 },
+    },
+    ...row,
+  },
 ];
 export const desk = "demo-sitting-desk";
 export const bench = "demo-sitting-bench";
+export const later = "demo-sitting-later";
 export const recordingId = "demo-recording-water-pump";
+export const laterRecordingId = "demo-recording-drain-plug";
 export const captionsId = "demo-captions-water-pump";

@@ -1,4 +1,4 @@
-import { beats } from "./beats.mjs";
+import { beats, laterBeats } from "./beats.mjs";
 
 /**
  * The stills: the mark that each shows, the moment of the film it is taken from (null: a photograph, drawn
@@ -76,6 +76,31 @@ export const stills = [
     alt: "The thin bronze thrust washer is held edge on between the faces of the micrometer, whose bow stands in a wooden block.",
   },
   {
+    of: "plugOut",
+    at: beats.plugOut + 4.3,
+    alt: "The cover lies on the bench, its neck up. The drain plug and the steel washer lie in front of it; the brown fibre washer still lies on the boss.",
+  },
+  {
+    of: "bath",
+    at: beats.bath + 1.3,
+    alt: "The cover, without its drain plug, is let down into a round tub of pale green liquid.",
+  },
+  {
+    of: "bathOut",
+    at: beats.bathOut + 1.9,
+    alt: "The cover hangs over the tub and drips.",
+  },
+  {
+    of: "trial",
+    at: beats.trial + 2.1,
+    alt: "The body with its four studs. A pale gasket is held against the ends of the studs: its holes lie further out than they do.",
+  },
+  {
+    of: "plugIn",
+    at: beats.plugIn + 3.4,
+    alt: "The drain plug is screwed into the cover; the steel washer lies under its head, the brown fibre washer below.",
+  },
+  {
     of: "sealIn",
     at: beats.sealIn + 2.0,
     alt: "Section through the body. A stepped mandrel, its pilot in the bush, pushes the new seal into its bore; the spring side faces the mandrel.",
@@ -119,5 +144,17 @@ export const stills = [
     of: "floatAgain",
     at: beats.floatAgain + 2.0,
     alt: "The feeler blade again between the boss of the pulley and the new thrust washer.",
+  },
+  {
+    of: "laterOut",
+    at: laterBeats.plugOut + 3.0,
+    later: true,
+    alt: "The pump from the cover's side. Drain plug and steel washer lie on the bench beside a new red fibre washer; the old brown one is still at the drain.",
+  },
+  {
+    of: "laterIn",
+    at: laterBeats.plugIn + 2.6,
+    later: true,
+    alt: "The plug goes back into the drain with the red fibre washer and the steel washer. The old brown one lies on the bench.",
   },
 ];

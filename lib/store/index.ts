@@ -26,6 +26,7 @@ export { foldRecording, type Listed, listRecordings } from "./listing.ts";
 export { listMachines, loadBuild, type MachineLine } from "./load.ts";
 export { type OpenWorkshop, openWorkshop, projectionsIn, theWorkshop } from "./open.ts";
 export { type OpenItem, openItems } from "./open-items.ts";
+export { type OpenSoak, openSoaks } from "./open-soaks.ts";
 export {
   addPlace,
   type KnownPlace,

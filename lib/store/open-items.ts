@@ -14,10 +14,7 @@ export interface OpenItem {
 /** What is left open in every build of the workshop that is not struck out; of one machine's when it is named. */
 export async function openItems(client: PrismaClient, machineId?: string): Promise<OpenItem[]> {
   const build = { gone: null, ...(machineId === undefined ? {} : { machineId }) };
-  const left = await readRows<Mark>(client, "mark", { gone: null, kind: "deferred", build });
-  const closed = await closedMarks(client, build);
-  return left
-    .filter((mark) => !closed.has(mark.id))
+  return (await openMarks(client, build))
     .sort(
       (a, b) =>
         compare(a.buildId, b.buildId) || compare(a.sittingId, b.sittingId) || (a.at ?? 0) - (b.at ?? 0),
@@ -29,6 +26,13 @@ export async function openItems(client: PrismaClient, machineId?: string): Promi
       words: wordsOf(mark),
       waitsFor: wordsOf(mark, "waitsFor"),
     }));
+}
+
+/** The deferred marks of these builds that no mark closes. */
+export async function openMarks(client: PrismaClient, build: Record<string, unknown>): Promise<Mark[]> {
+  const left = await readRows<Mark>(client, "mark", { gone: null, kind: "deferred", build });
+  const closed = await closedMarks(client, build);
+  return left.filter((mark) => !closed.has(mark.id));
 }
 
 /** Ids of all marks that a mark of these builds closes. A mark does not close itself. */

@@ -13,7 +13,7 @@ import { sampleDocument } from "../sample.ts";
 import { type BenchLine, ms, time } from "./measure.ts";
 
 /** 500 parts and 800 events: all come off, and 300 are back on; each goes on over the one before it. */
-function largeBuild() {
+export function largeBuild() {
   const event = (index: number, at: number, fields: Record<string, unknown>) =>
     newMark({
       id: `part-${at}`,

@@ -2,6 +2,7 @@ import { captionsLine } from "./captions.ts";
 import { checkValuesLine } from "./check-values.ts";
 import { compileLine } from "./compile.ts";
 import { ledgerLine } from "./ledger.ts";
+import { ledgerPageLine } from "./ledger-page.ts";
 import type { BenchLine } from "./measure.ts";
 import { printLine } from "./print.ts";
 import { bringInLine, listingLine } from "./recordings.ts";
@@ -22,5 +23,6 @@ export const lines: readonly BenchLine[] = [
   captionsLine,
   compileLine,
   ledgerLine,
+  ledgerPageLine,
   printLine,
 ];

@@ -2,34 +2,18 @@ import fs from "node:fs";
 import os from "node:os";
 import path from "node:path";
 import { chromium } from "@playwright/test";
-import { writeFolder } from "#lib/folder/index.ts";
 import { startProgram, stopProgram } from "../e2e/program.ts";
+import { bringIn } from "./bring.ts";
 import { documentWith } from "./many.ts";
 import { type BenchLine, ms } from "./measure.ts";
 
-const film = "content-demo/ostrey-pump/recordings/water-pump.mp4";
-const SECONDS = 97;
+const SECONDS = 125;
 
 interface TraceEvent {
   name: string;
   dur?: number;
   ph: string;
   tid: number;
-}
-
-/** Brings a build with that many marks, on the demonstration's film, into a fresh workshop. */
-async function buildOf(count: number, address: string, folder: string): Promise<string> {
-  const document = documentWith(count, SECONDS);
-  const place = path.join(folder, "many");
-  await writeFolder(document, place, { still: async () => null, recording: async () => path.resolve(film) });
-  const origin = address.replace(/\/$/, "");
-  const response = await fetch(`${address}folders/in`, {
-    method: "POST",
-    headers: { "content-type": "application/json", origin },
-    body: JSON.stringify({ folder: place, choice: null }),
-  });
-  if (!response.ok) throw new Error(await response.text());
-  return `${address}builds/build-1/sittings/sitting-1`;
 }
 
 /** The longest tasks of the page's main thread while the sheet is scrolled, marked on and played, by tracing. */
@@ -85,7 +69,8 @@ export const sheetLine: BenchLine = {
     for (const count of [200, 2000]) {
       const folder = fs.mkdtempSync(path.join(os.tmpdir(), "bench-"));
       const running = await startProgram(path.join(folder, "workshop"));
-      const tasks = await longestTasks(await buildOf(count, running.address, folder));
+      const build = await bringIn(documentWith(count, SECONDS), running);
+      const tasks = await longestTasks(`${build}/sittings/sitting-1`);
       const over = tasks.filter((one) => one > 100).length;
       said.push(
         `${count} marks: longest ${tasks.slice(0, 5).map(ms).join(", ")}; ${over} of ${tasks.length} tasks above 100 ms`,

@@ -91,7 +91,7 @@ test("a cut is marked by hand, with the keyboard alone", async ({ page, program 
   await expect(page.getByRole("heading", { name: "Film", level: 1 })).toBeVisible();
   await tabTo(page, "Mark the cut by hand");
   await page.keyboard.press("Enter");
-  await expect(page.getByText("One stretch in 1:37", { exact: false })).toBeVisible();
+  await expect(page.getByText("One stretch in 2:05", { exact: false })).toBeVisible();
   await tabTo(page, "Film, until");
   await page.keyboard.type("0:20");
   await tabTo(page, "Recording, from");

@@ -1,3 +1,4 @@
+import { startProgram, stopProgram } from "./program.ts";
 import { expect, onDisk, openDemo, test } from "./workshop.ts";
 
 test("a kit is pasted, what is left over is asked about, and a part not to be used becomes a gotcha", async ({
@@ -69,10 +70,13 @@ test("a deferred item left open stands first on the build, the machine and the f
   await expect(page.getByRole("region", { name: "Before it first runs" })).toContainText(words);
 });
 
-test("a bath that is overdue is said on every sheet of the build, and after a restart of the page", async ({
+test("a bath that is overdue is said wherever the restorer is: on every sheet, in other builds, after a restart of the program", async ({
   page,
   program,
 }) => {
+  await page.goto(program.address);
+  await page.getByRole("button", { name: "Open three builds that teach each other" }).click();
+  await page.waitForURL(/halvern-build-third$/);
   const build = await openDemo(page, program.address);
   await page.goto(`${build}/sittings/demo-sitting-bench?mark=demo-mark-076`);
   await page.getByText("More about this deferred").click();
@@ -89,4 +93,34 @@ test("a bath that is overdue is said on every sheet of the build, and after a re
   }
   await page.goto(build);
   await expect(page.getByRole("region", { name: "Where was I?" })).toContainText("Take out:");
+
+  const words = "The four cover nuts are finger-tight only.";
+  const due = page.getByRole("complementary", { name: "Due" });
+  const isSaid = async (address: string) => {
+    for (const place of ["", "builds/halvern-build-third", "settings", "gotchas", "reference"]) {
+      await page.goto(`${address}${place}`);
+      await expect(due, place).toContainText(`${words} overdue since`);
+    }
+    await page.goto(address);
+    await expect(page.getByRole("region", { name: "In a bath, or curing" })).toContainText(words);
+  };
+  await isSaid(program.address);
+  await page.goto("about:blank");
+  await stopProgram(program);
+  const again = await startProgram(program.folder);
+  await isSaid(again.address);
+
+  // The log makes room for the line, and a closing mark takes it away.
+  await due.getByRole("link").first().click();
+  await expect(page.locator("[data-hand]")).toBeVisible();
+  const tooHigh = await page.evaluate(() => document.documentElement.scrollHeight - window.innerHeight);
+  expect(tooHigh).toBeLessThanOrEqual(0);
+  await page.locator('[data-field="ended"]').fill("2026-05-03 13:00");
+  await page.locator('[data-field="ended"]').blur();
+  await onDisk(page);
+  await page.goto(again.address);
+  await expect(page.getByRole("region", { name: "Left provisional" })).toBeVisible();
+  await expect(due).toHaveCount(0);
+  await page.goto("about:blank");
+  await stopProgram(again);
 });

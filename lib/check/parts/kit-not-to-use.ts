@@ -1,7 +1,7 @@
 import { finding } from "#lib/finding/index.ts";
 import { putsOn } from "#lib/procedure/index.ts";
 import type { Rule } from "../rule.ts";
-import { assembly, atMoment, on } from "./words.ts";
+import { assembly, atMoment, off, on } from "./words.ts";
 
 /** A part of a kit that is not to be used, and went on. */
 export const kitNotToUse: Rule = {
@@ -14,11 +14,13 @@ export const kitNotToUse: Rule = {
     ledger.stock.entries
       .filter((entry) => entry.note.notToUse)
       .flatMap((entry) => {
-        const used = ledger.byItem
-          .get(entry.item)
-          ?.lines.findLast(
-            ({ event, gained }) => putsOn(event) && fromKit(event.says.source, gained.unexplained),
-          );
+        const used = ledger.byItem.get(entry.item)?.lines.findLast(
+          ({ event, gained }) =>
+            putsOn(event) &&
+            // By a trial it is found out that it must not be used.
+            event.stage !== "trial fit" &&
+            fromKit(event.says.source, gained.unexplained),
+        );
         if (!used) return [];
         return finding({
           rule: "kit-not-to-use",
@@ -42,6 +44,22 @@ export const kitNotToUse: Rule = {
         kits: [{ text: "1 x Gasket", lines: { "1 x Gasket": { notToUse: "too thick by half" } } }],
       },
       finds: 1,
+    },
+    {
+      says: "it was tried, did not fit, and was put aside",
+      sketch: {
+        marks: [
+          [1, "action", { words: "Try it", stage: "trial fit" }],
+          on(2, "Gasket"),
+          off(3, "Gasket"),
+          [4, "part", { item: "Gasket", event: "left out" }],
+          [5, "part", { item: "Gasket", event: "made" }],
+          assembly(6),
+          on(7, "Gasket"),
+        ],
+        kits: [{ text: "1 x Gasket", lines: { "1 x Gasket": { notToUse: "its holes do not fit" } } }],
+      },
+      finds: 0,
     },
     {
       says: "another one went in",

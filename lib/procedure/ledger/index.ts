@@ -21,7 +21,16 @@ export { type Ledger, ledgerOf, putsOn } from "./ledger.ts";
 export { type Gained, knownOf, offOf, onOf, type Pool, type Pools } from "./pieces.ts";
 export { type KitAccount, reconcileKits } from "./reconcile.ts";
 export { oneSaid, type Seating, seatingsOf } from "./seats.ts";
-export { type Soak, type SoakState, soakState, soaksOf, wallTimeOf, writtenTime } from "./soaks.ts";
+export {
+  type Clocks,
+  runningSoak,
+  type Soak,
+  type SoakState,
+  soakState,
+  soaksOf,
+  wallTimeOf,
+  writtenTime,
+} from "./soaks.ts";
 export { type Layer, type Stack, type StackDifference, sayMillimetres, stacksOf } from "./stacks.ts";
 export { type WhereWasI, whereWasI } from "./where.ts";
 export { type WrittenDraft, writeDraft } from "./write-draft.ts";

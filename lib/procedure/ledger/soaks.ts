@@ -1,4 +1,4 @@
-import { type BuildDocument, present, sittingsInOrder, wallOf } from "#lib/build/index.ts";
+import { type BuildDocument, present, wallOf } from "#lib/build/index.ts";
 import { type Mark, typedOf, wordsOf } from "#lib/mark/index.ts";
 import { quantitiesOf, read } from "#lib/quantity/index.ts";
 import { toSittingTime } from "#lib/time/index.ts";
@@ -21,6 +21,9 @@ export interface Soak {
   lasted: number | null;
 }
 
+/** What the clocks of a build's marks are known from. */
+export type Clocks = Pick<BuildDocument, "build" | "sittings" | "recordings">;
+
 /** Every deferred item of a build that has a limit of time. */
 export function soaksOf(procedure: Procedure, document: BuildDocument): Soak[] {
   const marks = new Map(present(document.marks).map((mark) => [mark.id, mark]));
@@ -32,12 +35,13 @@ export function soaksOf(procedure: Procedure, document: BuildDocument): Soak[] {
   });
 }
 
-function soakOf(
-  mark: Mark,
-  isClosed: boolean,
-  closer: Mark | undefined,
-  document: BuildDocument,
-): Soak | null {
+/** A deferred item that no mark closes, as a soak; null where it has no limit of time, or its end is written down. */
+export function runningSoak(mark: Mark, clocks: Clocks): Soak | null {
+  const soak = soakOf(mark, false, undefined, clocks);
+  return soak?.closed === false ? soak : null;
+}
+
+function soakOf(mark: Mark, isClosed: boolean, closer: Mark | undefined, document: Clocks): Soak | null {
   const least = limit(mark, "least", document.build.decimal);
   const longest = limit(mark, "longest", document.build.decimal);
   if (!least && !longest) return null;
@@ -66,25 +70,25 @@ function limit(mark: Mark, field: string, decimal: "." | ","): Soak["least"] {
 }
 
 /** Two marks of one sitting are so far apart, whatever the wall clock said. */
-function onOneClock(mark: Mark, closer: Mark | undefined, document: BuildDocument): number | null {
+function onOneClock(mark: Mark, closer: Mark | undefined, document: Clocks): number | null {
   if (!closer || closer.sittingId !== mark.sittingId) return null;
   const [from, to] = [onSitting(mark, document), onSitting(closer, document)];
   return from !== null && to !== null ? to - from : null;
 }
 
-function onSitting(mark: Mark, document: BuildDocument): number | null {
+function onSitting(mark: Mark, document: Clocks): number | null {
   if (mark.at === null) return null;
   const recording = document.recordings.find((one) => one.id === mark.recordingId);
   return recording ? toSittingTime(recording, mark.at) : mark.at;
 }
 
 /** When a mark's moment was, by the wall's clock: from its recording, else from when its sitting began. */
-export function wallTimeOf(mark: Mark, document: BuildDocument): number | null {
+export function wallTimeOf(mark: Mark, document: Clocks): number | null {
   if (mark.at === null) return null;
   const recording = document.recordings.find((one) => one.id === mark.recordingId);
   const filmed = recording && wallOf(recording);
   if (filmed !== undefined && filmed !== null) return filmed + mark.at;
-  const sitting = sittingsInOrder(document).find((one) => one.id === mark.sittingId);
+  const sitting = present(document.sittings).find((one) => one.id === mark.sittingId);
   const began = Date.parse(sitting?.began ?? "");
   const on = onSitting(mark, document);
   return Number.isNaN(began) || on === null ? null : began / 1000 + on;

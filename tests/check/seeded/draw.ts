@@ -158,9 +158,23 @@ class Pen {
 
 const lower = (part: Part) => part.name.toLowerCase();
 
+/** Spoken before the first part and the fourth: the part is heavy, sharp or under load. */
+const warning = (part: Part) => ({
+  words: `The edge of the ${lower(part)} can cut.`,
+  consequence: "A cut hand.",
+  harms: "person",
+  severity: "minor",
+  likelihood: "could",
+  avoid: "Wear gloves.",
+  sourceNote: "common practice, no source",
+});
+
 function strip(pen: Pen, parts: Part[]): void {
-  for (const part of parts) {
-    pen.write("action", { words: `Take off the ${lower(part)}.` });
+  pen.write("tool", { words: "Ring spanner", size: "a set" });
+  for (const [index, part] of parts.entries()) {
+    if (index % 3 === 0 && index < 6) pen.write("caution", warning(part));
+    const how = part.torque ? " with the ring spanner" : "";
+    pen.write("action", { words: `Take off the ${lower(part)}${how}.` });
     pen.part(part, "removed", {
       ...part.says,
       ...(part.once ? { once: "once" } : {}),
@@ -212,7 +226,8 @@ function assemble(pen: Pen, parts: Part[], { left }: BuildSpec): void {
       open.push(pen.write("deferred", { words, waitsFor: until, item }));
     }
     if (part.torque) {
-      pen.write("action", { words: `Torque the ${lower(part)} to ${part.torque}.` });
+      pen.write("tool", { words: "Torque wrench", size: "1/4 in square" });
+      pen.write("action", { words: `Torque the ${lower(part)} to ${part.torque} with the torque wrench.` });
       pen.part(part, "torqued");
     }
   }

@@ -38,6 +38,10 @@ function withFields(document: BuildDocument, mark: Mark, fields: Record<string, 
   return withMark(document, { ...mark, fields: { ...mark.fields, ...fields } });
 }
 
+function actions(document: BuildDocument, sitting?: string): Mark[] {
+  return document.marks.filter((mark) => mark.kind === "action" && (!sitting || mark.sittingId === sitting));
+}
+
 const fault = (kind: string, mark: Mark, document: BuildDocument, rules: string[]): Fault => ({
   kind,
   says: `${kind}: ${text(mark, "item") || text(mark, "words")}`,
@@ -223,7 +227,48 @@ const fromNowhere: Seeder = (document) =>
       return { ...fault("on, and never obtained", mark, more, ["never-obtained"]), names: "Odd bracket" };
     });
 
-/** One kind of fault each. Others are added here: a tool unlisted, a caution after its action. */
+/** A tool that its step names is struck off the list, or another one is named that was never on it. */
+const toolUnlisted: Seeder = (document) => {
+  const tools = document.marks.filter((mark) => mark.kind === "tool");
+  const used = tools.filter((tool) =>
+    actions(document).some((mark) => text(mark, "words").includes(text(tool, "words").toLowerCase())),
+  );
+  const struck = [...new Map(used.map((tool) => [text(tool, "words"), tool])).values()].map((tool) => {
+    const same = tools.filter((one) => text(one, "words") === text(tool, "words"));
+    return {
+      ...fault("a tool unlisted", tool, without(document, same), ["tool-not-listed"]),
+      says: `struck off the list: ${text(tool, "words")}`,
+    };
+  });
+  const named = actions(document, "strip").map((mark, index) => {
+    const tool = neverListed[index % neverListed.length] as string;
+    const detail = `Free it with the ${tool}.`;
+    const said = fault("a tool unlisted", mark, withFields(document, mark, { detail }), ["tool-not-listed"]);
+    return { ...said, names: tool };
+  });
+  return [...struck, ...named];
+};
+
+const neverListed = ["brass drift", "soft mallet", "two-legged puller", "pin punch", "long screwdriver"];
+
+/** A caution is spoken once the part is off, and the next action is a minute away. */
+const cautionLate: Seeder = (document) => {
+  const caution = document.marks.find((mark) => mark.kind === "caution");
+  if (!caution) return [];
+  return partMarks(document, "removed", "strip").map((part) => {
+    const off = part.at ?? 0;
+    const paused = document.marks.map((mark) =>
+      mark.sittingId === "strip" && (mark.at ?? 0) > off ? { ...mark, at: (mark.at ?? 0) + 60 } : mark,
+    );
+    const late = withMark({ ...document, marks: paused }, { ...caution, at: off + 3 });
+    return {
+      ...fault("a caution after its action", part, late, ["caution-after-act"]),
+      names: text(caution, "words"),
+    };
+  });
+};
+
+/** One kind of fault each. */
 export const seeders: readonly Seeder[] = [
   dropped,
   doubled,
@@ -240,4 +285,6 @@ export const seeders: readonly Seeder[] = [
   soakWrong,
   trialLeftOn,
   fromNowhere,
+  toolUnlisted,
+  cautionLate,
 ];
