@@ -105,20 +105,16 @@ function quantityOf(draft: Draft, ucum: string, value: Value, high: Value | unde
   const { tolerance } = draft;
   return {
     dimension,
-    ...(role ? { role } : {}),
+    role,
     ucum,
     unit: draft.unit?.spelling ?? "",
     value,
-    ...(high ? { high } : {}),
+    high,
     qualifier: draft.qualifier,
-    ...(draft.roughly ? { roughly: true as const } : {}),
-    ...(tolerance
-      ? {
-          tolerance: tolerance.kind === "limits" ? { ...tolerance, ucum: tolerance.ucum || ucum } : tolerance,
-        }
-      : {}),
-    ...(draft.larger.length > 0 ? { larger: draft.larger } : {}),
+    roughly: draft.roughly || undefined,
+    tolerance: tolerance?.kind === "limits" ? { ...tolerance, ucum: tolerance.ucum || ucum } : tolerance,
+    larger: draft.larger.length > 0 ? draft.larger : undefined,
     si: siNumber(value.exact, ucum, role),
-    ...(high ? { siHigh: siNumber(high.exact, ucum, role) } : {}),
+    siHigh: high && siNumber(high.exact, ucum, role),
   };
 }

@@ -60,6 +60,13 @@ export function after(pattern: RegExp, text: string, place: number): number {
   return isAt(pattern, text, place) ? pattern.lastIndex : place;
 }
 
+const otherSpace = /[^\S ]|\s\s/;
+
+/** The text with one plain space for each run of spaces. */
+export function singleSpaced(text: string): string {
+  return otherSpace.test(text) ? text.replace(/\s+/g, " ") : text;
+}
+
 /** True where a figure from 0 to 9 stands. */
 export function isDigitAt(text: string, place: number): boolean {
   const code = text.charCodeAt(place);

@@ -1,5 +1,5 @@
 import { pieceEnds, spellingKey } from "./spelling.ts";
-import { after, at, endsWord, isAt, isDigitAt } from "./text.ts";
+import { after, at, endsWord, isAt, isDigitAt, singleSpaced } from "./text.ts";
 import type { ReadOptions } from "./types.ts";
 import { ambiguityOf, mostPieces, unitByCode, unitBySpelling } from "./units.ts";
 
@@ -34,7 +34,7 @@ export function unitAt(text: string, place: number, options: ReadOptions): UnitA
     )
       continue;
     const last = abbreviated.has(spelling) ? after(dotted, text, end) : end;
-    return { ...known, spelling: text.slice(place, last).replace(/\s+/g, " "), end: last };
+    return { ...known, spelling: singleSpaced(text.slice(place, last)), end: last };
   }
   return null;
 }

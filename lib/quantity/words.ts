@@ -1,5 +1,6 @@
 import type { Part } from "./part.ts";
 import { withUnit } from "./product.ts";
+import { singleSpaced } from "./text.ts";
 import type { Reading } from "./types.ts";
 
 /** Joins the parts of a text and the words between them to one reading. */
@@ -50,7 +51,7 @@ function share(between: string, before: string[] | undefined, after: string[] | 
 
 function push(words: string[], text: string): void {
   if (text === "") return;
-  const clean = text.replace(/[\s\u00a0]+/g, " ").replace(/^[\s,;.:()[\]{}=-]+|[\s,;:()[\]{}=-]+$/g, "");
+  const clean = singleSpaced(text).replace(/^[\s,;.:()[\]{}=-]+|[\s,;:()[\]{}=-]+$/g, "");
   if (clean !== "") words.push(clean);
 }
 
