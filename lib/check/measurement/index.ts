@@ -92,9 +92,10 @@ export const entryRules: readonly EntryRule[] = [
 /** What the rules say of one measured value. Pure: the same entry gives the same findings. */
 export function checkEntry(entry: Entry, decimal: "." | "," = "."): EntryFinding[] {
   const sight = sightOf(entry, decimal);
-  return entryRules.flatMap((rule) =>
-    rule.check(sight).map((remark) => ({ rule: rule.id, source: rule.source, ...remark })),
-  );
+  const findings: EntryFinding[] = [];
+  for (const rule of entryRules)
+    for (const remark of rule.check(sight)) findings.push({ rule: rule.id, source: rule.source, ...remark });
+  return findings;
 }
 
 export { type Entry, type EntryContext, type EntryFinding, entry } from "./entry.ts";

@@ -64,25 +64,27 @@ export interface Sight {
 /** The decimal sign of a build. */
 export type Decimal = "." | ",";
 
-const readings = new Map<string, Reading>();
+const readings: Record<Decimal, Map<string, Reading>> = { ".": new Map(), ",": new Map() };
 const mostKept = 8_000;
 
 /** Reads a text once; the same text is not read again. */
 export function readOnce(text: string, decimal: Decimal = "."): Reading {
-  const key = decimal + text;
-  const known = readings.get(key);
+  const kept = readings[decimal];
+  const known = kept.get(text);
   if (known) return known;
-  if (readings.size >= mostKept) readings.clear();
+  if (kept.size >= mostKept) kept.clear();
   const reading = read(text, { decimal });
-  readings.set(key, reading);
+  kept.set(text, reading);
   return reading;
 }
 
-const small = (text: string | undefined): string =>
-  (text ?? "")
-    .toLowerCase()
-    .replace(/[\s\u00a0]+/g, " ")
-    .trim();
+const otherSpace = /[^\S ]|\s\s/;
+
+/** In small letters, with one plain space between words. */
+function small(text = ""): string {
+  const single = otherSpace.test(text) ? text.replace(/\s+/g, " ") : text;
+  return single.trim().toLowerCase();
+}
 
 /** Reads an entry and what is known beside it. */
 export function sightOf(entry: Entry, decimal: Decimal = "."): Sight {

@@ -87,11 +87,13 @@ function mostThenLeast(text: string): Remark | null {
   const most = Number(
     /\b(?:max(?:imum)?|upper|highest|at most)\b[^\d-]{0,4}(\d+(?:\.\d+)?)/i.exec(text)?.[1] ?? Number.NaN,
   );
+  if (Number.isNaN(most)) return null;
   const least = Number(
     /\b(?:min(?:imum)?|lower|lowest|at least)\b[^\d-]{0,4}(\d+(?:\.\d+)?)/i.exec(text)?.[1] ?? Number.NaN,
   );
-  const oneUnit = new Set(text.match(/[a-zµΩ°"][a-z/·²"]*\s*(?=,|$|;)/gi) ?? []).size <= 1;
-  if (!(least > most) || !oneUnit) return null;
+  if (!(least > most)) return null;
+  const units = new Set(text.match(/[a-zµΩ°"][a-z/·²"]*\s*(?=,|$|;)/gi) ?? []);
+  if (units.size > 1) return null;
   return {
     severity: "wrong",
     found: `“${text}”: the least is ${least}, the most ${most}.`,
