@@ -1,5 +1,4 @@
 import {
-  type Bounds,
   boundsOf,
   type Designation,
   type Dimension,
@@ -169,7 +168,7 @@ function factsOf(reading: Reading, origin: Origin): Fact[] {
 }
 
 function fact(quantity: Quantity, origin: Origin, words: string | undefined): Fact {
-  const { low, high } = boundsOnce(quantity);
+  const { low, high } = boundsOf(quantity);
   return {
     from: origin.from,
     index: origin.index,
@@ -182,17 +181,6 @@ function fact(quantity: Quantity, origin: Origin, words: string | undefined): Fa
     low,
     high,
   };
-}
-
-const bounds = new WeakMap<Quantity, Bounds>();
-
-/** The bounds of a quantity, worked out once: the readings of a text are kept. */
-function boundsOnce(quantity: Quantity): Bounds {
-  const known = bounds.get(quantity);
-  if (known) return known;
-  const worked = boundsOf(quantity);
-  bounds.set(quantity, worked);
-  return worked;
 }
 
 function designationsOf(reading: Reading): Designation[] {
