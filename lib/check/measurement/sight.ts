@@ -105,22 +105,21 @@ export function sightOf(entry: Entry, decimal: Decimal = "."): Sight {
   const facts: Fact[] = [];
   const named: Named[] = [];
   const readings: Sight["readings"] = [];
+  const silent: string[] = [];
   for (const [from, index, name, text] of places) {
     if (text === undefined || text === "") continue;
     const reading = readOnce(text, decimal);
     readings.push({ text, reading });
-    facts.push(...factsOf(reading, { from, index, name, raw: text }));
-    named.push(
-      ...designationsOf(reading).map((designation) => ({ from, label: name, raw: text, designation })),
-    );
+    const own = factsOf(reading, { from, index, name, raw: text });
+    facts.push(...own);
+    if (from === "related" && own.length === 0) silent.push(text);
+    for (const designation of designationsOf(reading))
+      named.push({ from, label: name, raw: text, designation });
   }
   if (!named.some((one) => one.from !== "related" && one.designation.type === "thread"))
     for (const designation of designationsOf(readOnce(entry.what, decimal)))
       if (designation.type === "thread")
         named.push({ from: "fastener", label: "fastener", raw: designation.name, designation });
-  const silent = related.filter(
-    (one) => !facts.some((fact) => fact.from === "related" && fact.raw === one.text),
-  );
   return {
     entry,
     decimal,
@@ -134,7 +133,7 @@ export function sightOf(entry: Entry, decimal: Decimal = "."): Sight {
     material: small(context.material),
     instrument: small(context.instrument),
     verdict: small(context.verdict),
-    remarks: small([...silent.map((one) => one.text), context.verdict].filter(Boolean).join("; ")),
+    remarks: small([...silent, context.verdict].filter(Boolean).join("; ")),
     all: small(
       [
         entry.text,
