@@ -61,7 +61,7 @@ export function check(procedure: Procedure, document: BuildDocument): CheckedPro
   return { procedure, findings: worstFirst(withAnswers(found, present(document.answers))) };
 }
 
-export { checkEntry, type Entry, type EntryFinding, entryRules } from "./measurement/index.ts";
+export { checkEntries, checkEntry, type Entry, type EntryFinding, entryRules } from "./measurement/index.ts";
 export { type MendedRow, type MendGiven, mend } from "./mends/index.ts";
 export type { Example, Rule, Sketch, View } from "./rule.ts";
 export { drawSketch } from "./sketch.ts";

@@ -1,7 +1,7 @@
 import { siNumber } from "./convert.ts";
 import type { Part } from "./part.ts";
 import { decimal, rational, tenTo } from "./rational.ts";
-import { at } from "./text.ts";
+import { at, isAt } from "./text.ts";
 import { percentAt } from "./tolerance.ts";
 import type { Dimension, Quantity, ReadOptions, Tolerance } from "./types.ts";
 import { unitByCode } from "./units.ts";
@@ -29,7 +29,7 @@ const behind =
 
 /** "4k7", "R47", "2M2", "470R", "4n7", "100n", with a tolerance behind: a resistance or a capacitance. */
 export function componentCodeAt(text: string, place: number, options: ReadOptions): Part | null {
-  if (!at(codeAhead, text, place)) return null;
+  if (!isAt(codeAhead, text, place)) return null;
   const inside = at(within, text, place);
   if (inside && !isFit(inside.groups, options))
     return part(

@@ -35,11 +35,20 @@ function scaleOf({ pi: power, factor }: Unit): Rational {
 
 /** An exact value in SI units as the nearest double. A difference of temperatures has no nought to be moved. */
 export function siNumber(value: Exact | Rational, ucum: string, role?: Role): number {
-  const { n, d } = typeof value === "string" ? rational(value) : value;
   const scale = scaleOf(known(ucum));
-  const scaled = { n: n * scale.n, d: d * scale.d };
   const nought = role === "difference" ? undefined : noughts[ucum];
+  const quick = nought ? null : inDoubles(value, scale);
+  if (quick !== null) return quick;
+  const { n, d } = typeof value === "string" ? rational(value) : value;
+  const scaled = { n: n * scale.n, d: d * scale.d };
   return toNumber(nought ? add(scaled, nought) : scaled);
+}
+
+/** The nearest double to a value times a scale, where doubles hold all their terms exactly; else null. */
+function inDoubles(value: Exact | Rational, scale: Rational): number | null {
+  const [n, d = 1] = typeof value === "string" ? value.split("/") : [value.n, value.d];
+  const [top, bottom] = [Number(n) * Number(scale.n), Number(d) * Number(scale.d)];
+  return Number.isSafeInteger(top) && Number.isSafeInteger(bottom) ? top / bottom : null;
 }
 
 /** A ratio is a number; everything else converts only within its dimension. */

@@ -1,4 +1,4 @@
-import { at } from "./text.ts";
+import { after, isAt } from "./text.ts";
 import type { LargerPart, Qualifier, ReadOptions, Role, Tolerance } from "./types.ts";
 import { type UnitAt, unitAt } from "./unit-at.ts";
 import type { NumberAt } from "./value.ts";
@@ -27,6 +27,7 @@ export function unitAfter(
   options: ReadOptions,
 ): UnitAt | null {
   const value = number.values[0];
-  const part = value && value.style.kind === "fraction" && value.number < 1 ? at(partOf, text, place) : null;
-  return unitAt(text, (part ?? at(gap, text, place))?.end ?? place, options);
+  const isPart = value?.style.kind === "fraction" && value.number < 1;
+  const between = isPart && isAt(partOf, text, place) ? partOf : gap;
+  return unitAt(text, after(between, text, place), options);
 }

@@ -11,14 +11,14 @@ const perRegion: Record<string, string> = { GB: "Cel", US: "[degF]", metric: "Ce
 
 /** Settles "degrees" by the words about it (an angle, or heat), and by the region once it is known to be heat. */
 export function narrowed(text: string, measure: MeasureAt, options: ReadOptions): MeasureAt {
-  const codes = new Set(measure.quantities.map((one) => one.ucum));
-  if (codes.has("K"))
-    return kept(measure, riseWords.test(text) ? ["K"] : ohmWords.test(text) ? ["kOhm"] : [...codes]);
-  if (!codes.has("deg") && !(codes.has("Cel") && codes.has("[degF]"))) return measure;
-  if (codes.size === 1) return measure;
+  const codes = measure.quantities.map((one) => one.ucum);
+  if (codes.includes("K"))
+    return kept(measure, riseWords.test(text) ? ["K"] : ohmWords.test(text) ? ["kOhm"] : codes);
+  if (!codes.includes("deg") && !(codes.includes("Cel") && codes.includes("[degF]"))) return measure;
+  if (codes.every((code) => code === codes[0])) return measure;
   const heat = options.expect === "temperature" || (heatWords.test(text) && !angleWords.test(text));
   const region = options.region && perRegion[options.region];
-  const keep = heat ? (region ? [region] : ["Cel", "[degF]"]) : angleWords.test(text) ? ["deg"] : [...codes];
+  const keep = heat ? (region ? [region] : ["Cel", "[degF]"]) : angleWords.test(text) ? ["deg"] : codes;
   return kept(measure, keep);
 }
 

@@ -7,7 +7,7 @@ import { roleAfter } from "./roles.ts";
 import { takeFarEnd, takeRange } from "./take-range.ts";
 import { takeHalf, takeSmallerUnits } from "./take-smaller-units.ts";
 import { takePercent, takeToleranceAndUnit } from "./take-tolerance.ts";
-import { at } from "./text.ts";
+import { after, at, isAt } from "./text.ts";
 import type { Quantity, ReadOptions, Value } from "./types.ts";
 import { unitAt } from "./unit-at.ts";
 import { unitByCode } from "./units.ts";
@@ -30,7 +30,7 @@ const oneOf = /(?:an?)\s(?=[a-z])/iy;
 /** The amount at a place, with its qualifier, range, tolerance and unit, or null. */
 export function measureAt(text: string, place: number, options: ReadOptions): MeasureAt | null {
   const lead = leadAt(text, place);
-  const start = at(sizeMark, text, lead.end)?.end ?? lead.end;
+  const start = after(sizeMark, text, lead.end);
   const first = numberAt(text, start, options, true) ?? single(text, start, options);
   if (!first) return null;
   const draft: Draft = { first, qualifier: "exact", roughly: false, larger: [], end: first.end };
@@ -46,11 +46,13 @@ export function measureAt(text: string, place: number, options: ReadOptions): Me
 
 /** "an inch", "a thou", "inch and a half": one, if a unit follows. */
 function single(text: string, place: number, options: ReadOptions): NumberAt | null {
-  if (at(inchAnd, text, place)) return { values: [wholeValue(1)], end: place, spoken: "loosely" };
+  if (isAt(inchAnd, text, place)) return { values: [wholeValue(1)], end: place, spoken: "loosely" };
   const article = at(oneOf, text, place);
   if (!article || !unitAt(text, article.end, options)) return null;
   return { values: [wholeValue(1)], end: article.end - 1, spoken: "loosely" };
 }
+
+const minutes = /\s?min/iy;
 
 /** Roles and qualifiers behind the unit, joined with those before the figure. */
 function takeTail(draft: Draft, text: string, lead: Lead): void {
@@ -59,7 +61,7 @@ function takeTail(draft: Draft, text: string, lead: Lead): void {
     draft.role = role.role;
     draft.end = role.end;
   }
-  const tail = draft.unit || !/^\s?min/i.test(text.slice(draft.end)) ? tailAt(text, draft.end) : null;
+  const tail = draft.unit || !isAt(minutes, text, draft.end) ? tailAt(text, draft.end) : null;
   if (tail) draft.end = tail.end;
   const limit = [lead.qualifier, tail?.qualifier].find((one) => one && one !== "about");
   const rough = lead.roughly === true || tail?.qualifier === "about";
@@ -84,10 +86,12 @@ function pairs(firsts: Value[], seconds: (Value | undefined)[]): [Value, Value |
   return firsts.flatMap((value) => seconds.map((high): [Value, Value | undefined] => [value, high]));
 }
 
+const countedWhole = new Set(["rotational speed", "frequency", "count"]);
+
 /** A comma in so many revolutions or beats groups thousands: nobody measures them to a thousandth. */
 function settleGroups(draft: Draft, codes: string[]): void {
   const dimension = unitByCode(codes[0] ?? "")?.dimension ?? "";
-  if (!["rotational speed", "frequency", "count"].includes(dimension)) return;
+  if (!countedWhole.has(dimension)) return;
   for (const number of [draft.first, draft.second]) {
     if (!number || number.values.length < 2) continue;
     number.values = number.values.filter((value) => rational(value.exact).d === 1n).slice(0, 1);
@@ -101,20 +105,16 @@ function quantityOf(draft: Draft, ucum: string, value: Value, high: Value | unde
   const { tolerance } = draft;
   return {
     dimension,
-    ...(role ? { role } : {}),
+    role,
     ucum,
     unit: draft.unit?.spelling ?? "",
     value,
-    ...(high ? { high } : {}),
+    high,
     qualifier: draft.qualifier,
-    ...(draft.roughly ? { roughly: true as const } : {}),
-    ...(tolerance
-      ? {
-          tolerance: tolerance.kind === "limits" ? { ...tolerance, ucum: tolerance.ucum || ucum } : tolerance,
-        }
-      : {}),
-    ...(draft.larger.length > 0 ? { larger: draft.larger } : {}),
+    roughly: draft.roughly || undefined,
+    tolerance: tolerance?.kind === "limits" ? { ...tolerance, ucum: tolerance.ucum || ucum } : tolerance,
+    larger: draft.larger.length > 0 ? draft.larger : undefined,
     si: siNumber(value.exact, ucum, role),
-    ...(high ? { siHigh: siNumber(high.exact, ucum, role) } : {}),
+    siHigh: high && siNumber(high.exact, ucum, role),
   };
 }

@@ -1,6 +1,6 @@
 import { fractionWordAt, wordNumberAt } from "./number-words.ts";
 import { add, decimal, over, type Rational, rational, tenTo } from "./rational.ts";
-import { at } from "./text.ts";
+import { at, isDigitAt } from "./text.ts";
 import type { NumberStyle, ReadOptions, Value } from "./types.ts";
 import { type NumberAt, writtenValue } from "./value.ts";
 
@@ -8,12 +8,15 @@ const run = /\d{1,30}(?:[.,]\d{1,30}){0,9}|[.,]\d{1,30}/y;
 const hardGroups = /\d{1,3}(?:\u00a0\d{3}){1,6}(?:[.,]\d{1,20})?(?![\d/])/y;
 const softGroups = /[1-9]\d{0,2}(?: \d{3}){1,6}(?![\d/.,:x×-]|\s?\/)/y;
 const exponent = /[eE]([+-]?\d{1,2})(?![\w.])/y;
+const signAhead = /([+-]\s?|minus\s|plus\s)(?=[\d.,½⅓⅔¼¾⅕⅖⅗⅘⅙⅚⅐⅛⅜⅝⅞⅑⅒])/iy;
+const onlyDigits = /^\d+$/;
 const glyphs = "½⅓⅔¼¾⅕⅖⅗⅘⅙⅚⅐⅛⅜⅝⅞⅑⅒";
 const glyphValues = "1/2 1/3 2/3 1/4 3/4 1/5 2/5 3/5 4/5 1/6 5/6 1/7 1/8 3/8 5/8 7/8 1/9 1/10".split(" ");
 
 /** The number at a place; a sign in front is taken only where `signed`. */
 export function numberAt(text: string, place: number, options: ReadOptions, signed = false): NumberAt | null {
-  const sign = signed ? at(/([+-]\s?|minus\s|plus\s)(?=[\d.,½⅓⅔¼¾⅕⅖⅗⅘⅙⅚⅐⅛⅜⅝⅞⅑⅒])/iy, text, place) : null;
+  if (place >= text.length) return null;
+  const sign = signed ? at(signAhead, text, place) : null;
   const start = sign?.end ?? place;
   const found = glyphAt(text, start) ?? groupedAt(text, start) ?? digitsAt(text, start, options);
   if (!found) return sign ? null : wordNumberAt(text, place);
@@ -32,9 +35,9 @@ function withSign(value: Value, negative: boolean): Value {
 
 function digitsAt(text: string, place: number, options: ReadOptions): NumberAt | null {
   const found = at(run, text, place);
-  if (!found || /\d/.test(text.charAt(found.end))) return null;
+  if (!found || isDigitAt(text, found.end)) return null;
   const digits = found.groups[0];
-  if (/^\d+$/.test(digits)) return wholeOrFraction(text, digits, found.end);
+  if (onlyDigits.test(digits)) return wholeOrFraction(text, digits, found.end);
   return separated(digits, found.end, options, text);
 }
 
@@ -47,8 +50,10 @@ function wholeOrFraction(text: string, digits: string, end: number): NumberAt {
   return { values: [writtenValue(whole, rational("1"), { kind: "decimal", places: 0 })], end };
 }
 
+const slashAndFigures = /\s?\/\s?(\d{1,5})(?![\d.,]*\d|\/\d)(?:st|nd|rd|ths?|s)?/y;
+
 function plainFraction(text: string, digits: string, end: number): NumberAt | null {
-  const found = at(/\s?\/\s?(\d{1,5})(?![\d.,]*\d|\/\d)(?:st|nd|rd|ths?|s)?/y, text, end);
+  const found = at(slashAndFigures, text, end);
   const [n, d] = [Number(digits), Number(found?.groups[1] ?? 0)];
   if (!found || !isFraction(n, d) || (!lowest(n, d) && at(notParted, text, found.end))) return null;
   if (n > 1 && d > 2 && d % 4 !== 0 && at(twoValues, text, found.end)) return null;
@@ -77,22 +82,23 @@ function lowest(n: number, d: number): boolean {
   return n > 0;
 }
 
+const mixedFigures =
+  /(-|[ \u00a0]|\s?(?:and|&)\s?)(\d{1,5})\s?\/\s?(\d{1,5})(?![\d.,]*\d|\/\d)(?:st|nd|rd|ths?|s)?/y;
+const mixedGlyph = /(-| |\u00a0|)([½⅓⅔¼¾⅕⅖⅗⅘⅙⅚⅐⅛⅜⅝⅞⅑⅒])/y;
+const mixedWords = /\s(?:and|&)\s/y;
+
 function mixed(text: string, whole: Rational, end: number): NumberAt | null {
-  const figures = at(
-    /(-|[ \u00a0]|\s?(?:and|&)\s?)(\d{1,5})\s?\/\s?(\d{1,5})(?![\d.,]*\d|\/\d)(?:st|nd|rd|ths?|s)?/y,
-    text,
-    end,
-  );
+  const figures = at(mixedFigures, text, end);
   if (figures) {
     const [n, d] = [Number(figures.groups[2]), Number(figures.groups[3])];
     if (n < d && isFraction(n, d)) return mixedValue(whole, n, d, joinOf(figures.groups[1]), figures.end);
   }
-  const glyph = at(/(-| |\u00a0|)([½⅓⅔¼¾⅕⅖⅗⅘⅙⅚⅐⅛⅜⅝⅞⅑⅒])/y, text, end);
+  const glyph = at(mixedGlyph, text, end);
   if (glyph) {
     const [n, d] = glyphFraction(glyph.groups[2] ?? "");
     return mixedValue(whole, n, d, joinOf(glyph.groups[1]), glyph.end, true);
   }
-  const words = at(/\s(?:and|&)\s/y, text, end);
+  const words = at(mixedWords, text, end);
   const part = words && fractionWordAt(text, words.end);
   return part ? mixedValue(whole, part.n, part.d, " ", part.end) : null;
 }
@@ -146,18 +152,16 @@ function groupedAt(text: string, place: number): NumberAt | null {
 }
 
 function separated(digits: string, end: number, options: ReadOptions, text: string): NumberAt | null {
-  const signs = digits.replace(/\d/g, "");
+  const signs = digits.replace(/\d+/g, "");
   if (signs.length === 1) return oneSign(digits, signs, end, options, text);
   const last = signs.at(-1) ?? "";
   const groups = digits.split(/[.,]/);
-  const grouped = (parts: string[]) =>
-    /^\d{1,3}$/.test(parts[0] ?? "") && parts.slice(1).every((part) => /^\d{3}$/.test(part));
   const same = [...signs].every((sign) => sign === signs[0]);
-  if (same && grouped(groups)) {
+  if (same && inThousands(groups)) {
     return { values: [decimalValue(groups.join(""), "", undefined, signs[0])], end };
   }
   const before = [...signs.slice(0, -1)];
-  if (!same && before.every((sign) => sign === signs[0]) && grouped(groups.slice(0, -1))) {
+  if (!same && before.every((sign) => sign === signs[0]) && inThousands(groups.slice(0, -1))) {
     return { values: [decimalValue(groups.slice(0, -1).join(""), groups.at(-1) ?? "", last, signs[0])], end };
   }
   if (signs[0] !== ",") return null;
@@ -165,14 +169,18 @@ function separated(digits: string, end: number, options: ReadOptions, text: stri
   return { values: [decimalValue(digits.slice(0, first), "", undefined)], end: end - digits.length + first };
 }
 
+const firstGroup = /^[1-9]\d{0,2}$/;
+const inThousands = ([first = "", ...rest]: string[]): boolean =>
+  first.length > 0 && first.length <= 3 && rest.every((group) => group.length === 3);
+
 function oneSign(digits: string, sign: string, end: number, options: ReadOptions, text: string): NumberAt {
   const [whole = "", places = ""] = digits.split(sign);
   const asDecimal = decimalValue(whole, places, sign);
-  const mayGroup = /^[1-9]\d{0,2}$/.test(whole) && places.length === 3;
   const plain = options.decimal === sign || (sign === "." && options.decimal !== ",");
+  const mayGroup = !plain && places.length === 3 && firstGroup.test(whole);
   const power = at(exponent, text, end);
   if (power) return raised(rational(asDecimal.exact), places.length, Number(power.groups[1]), power.end);
-  if (!mayGroup || plain) return { values: [asDecimal], end };
+  if (!mayGroup) return { values: [asDecimal], end };
   const asGroup = decimalValue(`${whole}${places}`, "", undefined, sign);
   const other = sign === "," ? [asGroup, asDecimal] : [asDecimal, asGroup];
   return { values: other, ask: `“${digits}” may be ${whole}${places}, or ${whole} and a fraction`, end };

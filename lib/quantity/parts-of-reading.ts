@@ -1,5 +1,5 @@
 import { convertRational, siNumber } from "./convert.ts";
-import { add, compare, multiply, negate, type Rational, rational } from "./rational.ts";
+import { add, compare, type Exact, multiply, negate, type Rational, rational } from "./rational.ts";
 import type { Quantity, Reading } from "./types.ts";
 
 /** Every quantity of a reading, in the order written: conversions, factors, terms, and those of a list's parts. */
@@ -27,20 +27,23 @@ export interface Bounds {
  */
 export function boundsOf(quantity: Quantity): Bounds {
   const ends = exactBounds(quantity);
-  const si = (value: Rational | null) => value && siNumber(value, quantity.ucum, quantity.role);
-  return { low: si(ends.low), high: si(ends.high) };
+  const low = inSI(ends.low, quantity);
+  return { low, high: ends.high === ends.low ? low : inSI(ends.high, quantity) };
 }
 
-function exactBounds({ value, high, qualifier, tolerance, ucum }: Quantity): {
-  low: Rational | null;
-  high: Rational | null;
-} {
-  const size = rational(value.exact);
-  if (qualifier === "at least") return { low: size, high: null };
-  if (qualifier === "at most") return { low: null, high: size };
-  if (qualifier === "either way") return { low: negate(size), high: size };
-  if (high) return ordered(size, rational(high.exact));
-  if (!tolerance || tolerance.kind === "class") return { low: size, high: size };
+type End = Exact | Rational | null;
+
+const inSI = (end: End, { ucum, role }: Quantity): number | null =>
+  end === null ? null : siNumber(end, ucum, role);
+
+function exactBounds({ value, high, qualifier, tolerance, ucum }: Quantity): { low: End; high: End } {
+  const { exact } = value;
+  if (qualifier === "at least") return { low: exact, high: null };
+  if (qualifier === "at most") return { low: null, high: exact };
+  if (qualifier === "either way") return { low: negate(rational(exact)), high: exact };
+  if (high) return ordered(rational(exact), rational(high.exact));
+  if (!tolerance || tolerance.kind === "class") return { low: exact, high: exact };
+  const size = rational(exact);
   const deviation = (exact: string) =>
     tolerance.kind === "percent"
       ? multiply(multiply(size, rational(exact)), rational("1/100"))

@@ -1,7 +1,7 @@
 import { siNumber } from "./convert.ts";
 import { type MeasureAt, measureAt } from "./measure.ts";
 import type { Part } from "./part.ts";
-import { at } from "./text.ts";
+import { at, isAt } from "./text.ts";
 import type { Quantity, Reading, ReadOptions } from "./types.ts";
 import { unitByCode } from "./units.ts";
 
@@ -15,7 +15,7 @@ const timesAhead = /[^xX×*]{1,60}[xX×*]|.{1,60}\bby\b/y;
 
 /** "25 x 52 x 15 mm (bore x OD x width)": two to four measures multiplied, or null. */
 export function productAt(text: string, place: number, options: ReadOptions): Part | null {
-  if (!at(timesAhead, text, place)) return null;
+  if (!isAt(timesAhead, text, place)) return null;
   const factors: Quantity[] = [];
   const names: string[] = [];
   let end = place;
@@ -28,7 +28,7 @@ export function productAt(text: string, place: number, options: ReadOptions): Pa
       at(nameAfter, text, measure.end) ?? (factors.length > 1 ? at(lastName, text, measure.end) : null);
     names.push(name?.groups[1] ?? "");
     end = name?.end ?? measure.end;
-    if (!at(times, text, end)) break;
+    if (!isAt(times, text, end)) break;
   }
   if (factors.length < 2 || !factors.every(isSize)) return null;
   const counted = countOf(factors);

@@ -1,4 +1,4 @@
-import { at } from "./text.ts";
+import { isAt, isDigitAt } from "./text.ts";
 import type { Qualifier } from "./types.ts";
 
 export interface Lead {
@@ -34,7 +34,7 @@ const after: [RegExp, Qualifier][] = [
 /** The words before a number that say how it is meant: "about", "at least", "between". */
 export function leadAt(text: string, place: number): Lead {
   const lead: Lead = { end: place };
-  if (/\d/.test(text.charAt(place))) return lead;
+  if (isDigitAt(text, place)) return lead;
   for (let turn = 0; turn < 3; turn++) {
     const next = first(before, text, lead.end);
     if (!next) break;
@@ -53,9 +53,9 @@ export function tailAt(text: string, place: number): { qualifier: Qualifier; end
 }
 
 function first<T>(table: [RegExp, T][], text: string, place: number): { meaning: T; end: number } | null {
+  if (place >= text.length) return null;
   for (const [pattern, meaning] of table) {
-    const found = at(pattern, text, place);
-    if (found && found.end > place) return { meaning, end: found.end };
+    if (isAt(pattern, text, place) && pattern.lastIndex > place) return { meaning, end: pattern.lastIndex };
   }
   return null;
 }

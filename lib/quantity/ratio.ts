@@ -2,7 +2,7 @@ import { numberAt } from "./numbers.ts";
 import type { Part } from "./part.ts";
 import { type Lead, leadAt } from "./qualifiers.ts";
 import { compare, divide, exact, one, type Rational, rational, subtract } from "./rational.ts";
-import { afterSpaces, at, endsWord } from "./text.ts";
+import { afterSpaces, at, endsWord, isAt } from "./text.ts";
 import type { Quantity, Reading, ReadOptions } from "./types.ts";
 import { unitAt } from "./unit-at.ts";
 import { writtenValue } from "./value.ts";
@@ -21,7 +21,7 @@ const dilution = /\bdilut|\bsolution\b|\bstrength\b/i;
 
 /** "50:1", "50 to 1", "1 in 40", "3 times as fast", or null. */
 export function ratioAt(text: string, place: number, options: ReadOptions): Part | null {
-  if (!at(signAhead, text, place)) return null;
+  if (!isAt(signAhead, text, place)) return null;
   const lead = leadAt(text, place);
   const found =
     oneInAt(text, lead.end, options) ?? toOneAt(text, lead.end, options) ?? colonAt(text, lead.end, options);

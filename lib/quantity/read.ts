@@ -10,7 +10,7 @@ import { productAt } from "./product.ts";
 import { ratioAt } from "./ratio.ts";
 import { withRise } from "./roles.ts";
 import { sumAt } from "./sum.ts";
-import { afterSpaces, at, plainSigns } from "./text.ts";
+import { afterSpaces, isAt, plainSigns } from "./text.ts";
 import { timeAt } from "./times.ts";
 import type { Quantity, Reading, ReadOptions } from "./types.ts";
 import { together, withNextUnit } from "./words.ts";
@@ -63,7 +63,7 @@ function partsOf(text: string, options: ReadOptions): Part[] {
   const parts: Part[] = [];
   let place = 0;
   while (place < text.length) {
-    const part = at(beginning, text, place) ? partAt(text, place, options) : null;
+    const part = isAt(beginning, text, place) ? partAt(text, place, options) : null;
     if (part && part.end > place) parts.push(part);
     place = part && part.end > place ? part.end : nextPlace(text, place);
   }
@@ -83,11 +83,13 @@ const word = /[\p{L}\p{N}_]{1,40}/uy;
 
 /** Where to try next: behind a word, a chain of figures, or one sign. */
 function nextPlace(text: string, place: number): number {
-  return (at(chain, text, place) ?? at(noNumber, text, place) ?? at(word, text, place))?.end ?? place + 1;
+  const pattern = [chain, noNumber, word].find((one) => isAt(one, text, place));
+  return pattern ? pattern.lastIndex : place + 1;
 }
 
 function partAt(text: string, place: number, options: ReadOptions): Part | null {
-  if ((at(chain, text, place) && !at(tapped, text, place)) || at(noNumber, text, place)) return null;
+  if (isAt(chain, text, place) && !isAt(tapped, text, place)) return null;
+  if (isAt(noNumber, text, place)) return null;
   return (
     componentCodeAt(text, place, options) ??
     designationAt(text, place, options) ??
@@ -134,7 +136,9 @@ function quantityAt(text: string, place: number, options: ReadOptions): Part | n
 
 /** "3rd", "2nd", "4A12": figures that letters cling to are no number. */
 const isOrdinal = (text: string, { quantities, end }: MeasureAt): boolean =>
-  quantities[0]?.ucum === "1" && /[\p{L}_]/u.test(text.charAt(end));
+  quantities[0]?.ucum === "1" && letter.test(text.charAt(end));
+
+const letter = /[\p{L}_]/u;
 
 function readingOf(measure: MeasureAt, others: Quantity[]): Reading {
   const readings = measure.quantities.map((one): Reading => {

@@ -1,4 +1,4 @@
-import { at } from "./text.ts";
+import { after, isAt } from "./text.ts";
 
 /** One piece of the spelling of a unit: letters with their power, or a mark. */
 const piece =
@@ -10,19 +10,20 @@ const slash = /\/\s?/y;
 export function pieceEnds(text: string, place: number, most: number): number[] {
   const ends: number[] = [];
   let from = place;
-  if (text.charAt(place) === "/") from = at(slash, text, place)?.end ?? place;
+  if (text.charAt(place) === "/") from = after(slash, text, place);
   while (ends.length < most) {
-    const next = at(piece, text, from);
-    if (!next) break;
-    ends.push(next.end);
-    from = at(join, text, next.end)?.end ?? next.end;
+    if (!isAt(piece, text, from)) break;
+    ends.push(piece.lastIndex);
+    from = after(join, text, piece.lastIndex);
   }
   return ends;
 }
 
+const onlyLetters = /^[A-Za-z]+$/;
+
 /** One form for all ways to join the words of a unit: "lbf-ft", "lbf·ft" and "lbf ft" are the same. */
 export function spellingKey(text: string): string {
-  if (/^[A-Za-z]+$/.test(text)) return text;
+  if (onlyLetters.test(text)) return text;
   return text
     .replace(/[-.·*\s]+/g, " ")
     .replace(/ ?\/ ?| per /g, "/")

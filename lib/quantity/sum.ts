@@ -2,10 +2,11 @@ import { measureAt } from "./measure.ts";
 import type { Part } from "./part.ts";
 import { withUnit } from "./product.ts";
 import { negate, rational } from "./rational.ts";
-import { at } from "./text.ts";
+import { at, isAt } from "./text.ts";
 import type { Quantity, ReadOptions } from "./types.ts";
 import { writtenValue } from "./value.ts";
 
+const sumAhead = /[\d.,/ \u00a0½¼¾⅛⅜⅝⅞-]{1,20}[a-z"']{0,5}(?:\s[+-]\s|\+)/iy;
 const plus = /\s([+-])\s(?=[\d.½¼¾⅛⅜⅝⅞])|([+])(?=\d)/y;
 const equals = /\s?=\s?/y;
 const mostTerms = 12;
@@ -13,7 +14,7 @@ const longestTerm = 60;
 
 /** "0.75 + 0.50 + 0.25 = 1.75 in": terms, and the total where it is written; or null. */
 export function sumAt(text: string, place: number, options: ReadOptions): Part | null {
-  if (!looksLikeSum(text, place)) return null;
+  if (!isAt(sumAhead, text, place)) return null;
   const terms: Quantity[] = [];
   let end = place;
   let sign: string | undefined = "+";
@@ -39,10 +40,6 @@ export function sumAt(text: string, place: number, options: ReadOptions): Part |
 /** Only what has one dimension is added: "25 N·m + 90°" are two things. */
 function alike(terms: Quantity[]): boolean {
   return new Set(terms.map((one) => one.dimension).filter((dimension) => dimension !== "number")).size <= 1;
-}
-
-function looksLikeSum(text: string, place: number): boolean {
-  return at(/[\d.,/ \u00a0½¼¾⅛⅜⅝⅞-]{1,20}(?:[a-z"']{0,5})?(?:\s[+-]\s|\+)\d?/iy, text, place) !== null;
 }
 
 /** A term stops before the next sign, so each is read from its own stretch of the text. */

@@ -2,11 +2,13 @@ import { type Draft, unitAfter } from "./draft.ts";
 import { fractionWordAt } from "./number-words.ts";
 import { numberAt } from "./numbers.ts";
 import { add, divide, multiply, over, type Rational, rational, toNumber } from "./rational.ts";
-import { at } from "./text.ts";
+import { after, isAt } from "./text.ts";
 import type { ReadOptions, Value } from "./types.ts";
 import type { UnitAt } from "./unit-at.ts";
 import { unitByCode } from "./units.ts";
 import { type NumberAt, writtenValue } from "./value.ts";
+
+const join = /\s?-?\s?(?:and\s|,\s)?/y;
 
 /** "5 ft 3 in", "2 lb 3 oz", "1 h 30 min", "12° 30'": one value, reckoned in the last unit. */
 export function takeSmallerUnits(draft: Draft, text: string, options: ReadOptions): void {
@@ -16,8 +18,7 @@ export function takeSmallerUnits(draft: Draft, text: string, options: ReadOption
       ? { ...draft.unit, codes: ["deg"], ask: undefined }
       : draft.unit;
     if (before.codes.length !== 1) return;
-    const join = at(/\s?-?\s?(?:and\s|,\s)?/y, text, draft.end);
-    const next = numberAt(text, join?.end ?? draft.end, options);
+    const next = numberAt(text, after(join, text, draft.end), options);
     const unit = next && (smallerUnitAfter(text, next, before, options) ?? inchesUnsaid(text, next, before));
     const [large, small] = [draft.first.values[0], next?.values[0]];
     if (!next || !unit || !large || !small || small.number >= ratioOf(before, unit) || !isWhole(large))
@@ -65,10 +66,11 @@ function smallerUnitAfter(
   return smaller[code]?.includes(own) ? { ...unit, codes: [own] } : null;
 }
 
+const ends = /\s{0,2}(?:$|[,;)])/y;
+
 /** "5 ft 6" and 5'6 end in inches. */
 function inchesUnsaid(text: string, number: NumberAt, large: UnitAt): UnitAt | null {
-  const ends = at(/\s{0,2}(?:$|[,;)])/y, text, number.end);
-  if (large.codes[0] !== "[ft_i]" || !ends || number.spoken) return null;
+  if (large.codes[0] !== "[ft_i]" || !isAt(ends, text, number.end) || number.spoken) return null;
   return { codes: ["[in_i]"], spelling: large.spelling === "'" ? '"' : "in", end: number.end };
 }
 
@@ -80,11 +82,12 @@ function exactRatio(large: UnitAt, small: UnitAt): Rational {
 const ratioOf = (large: UnitAt, small: UnitAt): number => toNumber(exactRatio(large, small));
 const isWhole = (value: Value): boolean => rational(value.exact).d === 1n && rational(value.exact).n >= 0n;
 
+const and = /\sand\s/iy;
+
 /** "an inch and a half". */
 export function takeHalf(draft: Draft, text: string): void {
   const value = draft.first.values[0];
-  const and = at(/\sand\s/iy, text, draft.end);
-  const part = and && fractionWordAt(text, and.end);
+  const part = isAt(and, text, draft.end) ? fractionWordAt(text, and.lastIndex) : null;
   if (!part || !draft.unit || draft.second || draft.tolerance || !value || !isWhole(value)) return;
   const sum = add(rational(value.exact), over(BigInt(part.n), BigInt(part.d)));
   const style = { kind: "fraction", over: part.d, join: " " } as const;

@@ -28,10 +28,12 @@ export function takeToleranceAndUnit(draft: Draft, text: string, options: ReadOp
     found.tolerance.kind === "limits" ? { ...found.tolerance, ucum: own?.codes[0] ?? "" } : found.tolerance;
 }
 
+const ofComponents = new Set(["resistance", "capacitance", "inductance"]);
+
 /** "100 Ω 10%": a share behind the value of a component is its tolerance. */
 export function takePercent(draft: Draft, text: string): void {
   const dimension = unitByCode(draft.unit?.codes[0] ?? "")?.dimension ?? "";
-  if (draft.tolerance || !["resistance", "capacitance", "inductance"].includes(dimension)) return;
+  if (draft.tolerance || !ofComponents.has(dimension)) return;
   const found = percentAt(text, draft.end);
   if (!found) return;
   draft.tolerance = found.tolerance;

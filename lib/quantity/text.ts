@@ -49,6 +49,30 @@ export function at(
   return groups ? { groups, end: pattern.lastIndex } : null;
 }
 
+/** True where a pattern (with the `y` flag) stands at a place. */
+export function isAt(pattern: RegExp, text: string, place: number): boolean {
+  pattern.lastIndex = place;
+  return pattern.test(text);
+}
+
+/** Where a pattern (with the `y` flag) that stands at a place ends; the place itself where it does not. */
+export function after(pattern: RegExp, text: string, place: number): number {
+  return isAt(pattern, text, place) ? pattern.lastIndex : place;
+}
+
+const otherSpace = /[^\S ]|\s\s/;
+
+/** The text with one plain space for each run of spaces. */
+export function singleSpaced(text: string): string {
+  return otherSpace.test(text) ? text.replace(/\s+/g, " ") : text;
+}
+
+/** True where a figure from 0 to 9 stands. */
+export function isDigitAt(text: string, place: number): boolean {
+  const code = text.charCodeAt(place);
+  return code >= 48 && code <= 57;
+}
+
 /** Where the spaces that begin at a place end. */
 export function afterSpaces(text: string, place: number): number {
   let end = place;
@@ -56,7 +80,9 @@ export function afterSpaces(text: string, place: number): number {
   return end;
 }
 
+const inWord = /[\p{L}\p{N}_]/u;
+
 /** True where a word cannot go on: at the end, or before anything that is no letter and no digit. */
 export function endsWord(text: string, place: number): boolean {
-  return place >= text.length || !/[\p{L}\p{N}_]/u.test(text.charAt(place));
+  return place >= text.length || !inWord.test(text.charAt(place));
 }

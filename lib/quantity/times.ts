@@ -1,7 +1,7 @@
 import { siNumber } from "./convert.ts";
 import type { Part } from "./part.ts";
 import { add, decimal, multiply, type Rational, rational, tenTo } from "./rational.ts";
-import { at } from "./text.ts";
+import { at, isAt } from "./text.ts";
 import type { LargerPart, Quantity, ReadOptions } from "./types.ts";
 import { writtenValue } from "./value.ts";
 
@@ -13,7 +13,7 @@ const glued = /(\d{1,3})h([0-5]\d)(?![\p{L}\p{N}])/uy;
 
 /** Durations that are not a number and a unit: "PT1H30M", "1:30:00", "1:30 h", "1h30". */
 export function timeAt(text: string, place: number, _options: ReadOptions): Part | null {
-  if (!at(timeAhead, text, place)) return null;
+  if (!isAt(timeAhead, text, place)) return null;
   const period = at(iso, text, place);
   if (period && period.end > place + 2 && !/[PT]$/.test(period.groups[0])) {
     const [, d, h, min, s] = period.groups;

@@ -1,6 +1,6 @@
 import { numberAt } from "./numbers.ts";
 import { compare, divide, negate, rational } from "./rational.ts";
-import { afterSpaces, at } from "./text.ts";
+import { after, afterSpaces, at, isAt } from "./text.ts";
 import type { ReadOptions, Tolerance, Value } from "./types.ts";
 import { wholeValue, writtenValue } from "./value.ts";
 
@@ -26,38 +26,47 @@ export function toleranceAt(
 
 const percentSign = /\s?[,(]?\s?(?:±\s?|\+\/-\s?)?(?=\d{1,2}(?:[.,]\d{1,2})?\s?%)/y;
 
+const percentBehind = /\s?%\)?/y;
+
 /** "10 %" behind the value of a component, which always means either way. */
 export function percentAt(text: string, place: number): ToleranceAt | null {
   const sign = at(percentSign, text, place);
   const size = sign && numberAt(text, sign.end, {});
   const plus = size?.values[0];
-  const end = size && at(/\s?%\)?/y, text, size.end)?.end;
-  if (!plus || !end) return null;
-  return { tolerance: { kind: "percent", plus, minus: negative(plus), even: true }, end };
+  if (!size || !plus || !isAt(percentBehind, text, size.end)) return null;
+  const tolerance = { kind: "percent" as const, plus, minus: negative(plus), even: true };
+  return { tolerance, end: percentBehind.lastIndex };
 }
+
+const percentWord = /\s?(?:%|per ?cent\b)/iy;
 
 function evenAt(text: string, place: number, options: ReadOptions): ToleranceAt | null {
   const sign = at(evenSign, text, place);
   const size = sign && numberAt(text, sign.end, options);
   const plus = size?.values[0];
   if (!size || !plus) return null;
-  const percent = at(/\s?(?:%|per ?cent\b)/iy, text, size.end);
+  const percent = at(percentWord, text, size.end);
   const minus = negative(plus);
   if (percent) return { tolerance: { kind: "percent", plus, minus, even: true }, end: percent.end };
   return { tolerance: { kind: "limits", plus, minus, ucum: "", even: true }, end: size.end };
 }
 
+const slash = /\s?[/,]/y;
+
 /** Deviations with their own signs. A single one stands against nought, if it is small beside the value. */
 function limitsAt(text: string, place: number, value: Value, options: ReadOptions): ToleranceAt | null {
   const first = deviationAt(text, place, options);
   if (!first) return null;
-  const second = deviationAt(text, at(/\s?[/,]/y, text, first.end)?.end ?? first.end, options, true);
+  const second = deviationAt(text, after(slash, text, first.end), options, true);
   if (!second && (place === afterSpaces(text, place) || !isSmall(first.value, value))) return null;
   const pair = [first.value, second?.value ?? wholeValue(0)] as const;
   const [plus, minus] =
     compare(rational(pair[0].exact), rational(pair[1].exact)) >= 0 ? pair : [pair[1], pair[0]];
   return { tolerance: { kind: "limits", plus, minus, ucum: "", even: false }, end: second?.end ?? first.end };
 }
+
+const signedFigure = /[+-][.,\d]/y;
+const nought = /[+-]?0(?:[.,]0{1,9})?(?![\d./])/y;
 
 function deviationAt(
   text: string,
@@ -66,8 +75,7 @@ function deviationAt(
   second = false,
 ): { value: Value; end: number } | null {
   const start = afterSpaces(text, place);
-  const nought = second ? at(/[+-]?0(?:[.,]0{1,9})?(?![\d./])/y, text, start) : null;
-  if (!nought && !/[+-][.,\d]/.test(text.slice(start, start + 2))) return null;
+  if (!isAt(signedFigure, text, start) && !(second && isAt(nought, text, start))) return null;
   const found = numberAt(text, start, options, true);
   const value = found?.values[0];
   return found && value ? { value, end: found.end } : null;

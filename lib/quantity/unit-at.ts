@@ -1,5 +1,5 @@
 import { pieceEnds, spellingKey } from "./spelling.ts";
-import { at, endsWord } from "./text.ts";
+import { after, at, endsWord, isAt, isDigitAt, singleSpaced } from "./text.ts";
 import type { ReadOptions } from "./types.ts";
 import { ambiguityOf, mostPieces, unitByCode, unitBySpelling } from "./units.ts";
 
@@ -14,6 +14,8 @@ export interface UnitAt {
 /** Words after "in" that show it to be no inch: "5 in the box". */
 const notInches =
   /\s(?:the|an?|all|stock|total|this|that|each|my|hand|place|situ|series|parallel|one|\d{1,4}(?:[.,]\d{1,3})?\s?(?:ml|l|L|litres?|liters?|gallons?|gals?|pints?|quarts?))(?=\s|$)/y;
+/** Signs behind which a letter may stand: 5'6". */
+const endingSign = /["'°%]$/;
 const dotted = /\.(?=$|[\s,;)])/y;
 const abbreviated = new Set(
   "in ft lb oz sec min hr yd ins lbs ozs secs mins hrs dia pc sq cu gal pt qt".split(" "),
@@ -23,17 +25,16 @@ const abbreviated = new Set(
 export function unitAt(text: string, place: number, options: ReadOptions): UnitAt | null {
   for (const end of likelyEnds(text, place)) {
     const spelling = text.slice(place, end);
-    const known = endsWord(text, end) || /["'°%]$/.test(spelling) ? meaning(spelling, options) : null;
+    const known = endsWord(text, end) || endingSign.test(spelling) ? meaning(spelling, options) : null;
     if (
       !known ||
-      (spelling === "in" && at(notInches, text, end)) ||
+      (spelling === "in" && isAt(notInches, text, end)) ||
       isPartOfUnknown(text, end) ||
       isNoUnit(text, place, end)
     )
       continue;
-    const dot = abbreviated.has(spelling) ? at(dotted, text, end) : null;
-    const last = dot ? dot.end : end;
-    return { ...known, spelling: text.slice(place, last).replace(/\s+/g, " "), end: last };
+    const last = abbreviated.has(spelling) ? after(dotted, text, end) : end;
+    return { ...known, spelling: singleSpaced(text.slice(place, last)), end: last };
   }
   return null;
 }
@@ -45,14 +46,18 @@ function likelyEnds(text: string, place: number): number[] {
   return most === 0 ? [] : pieceEnds(text, place, most).reverse();
 }
 
+const gravity = /[a-z]\.[a-z]/y;
+
 /** "1.28 s.g." has no seconds, and the 1st gear weighs no stone. */
 const isNoUnit = (text: string, place: number, end: number): boolean =>
-  (end - place === 1 && at(/[a-z]\.[a-z]/y, text, place) !== null) ||
-  (text.slice(place, end) === "st" && /\d/.test(text.charAt(place - 1)));
+  (end - place === 1 && isAt(gravity, text, place)) ||
+  (end - place === 2 && isDigitAt(text, place - 1) && text.startsWith("st", place));
+
+const divisor = /(?:\/|\sper\s)([A-Za-zµΩ]{1,12}[²³]?)(?![\p{L}\p{N}/])/uy;
 
 /** "5 kg/kW": a unit divided by another, together unknown, is not the first of them. */
 function isPartOfUnknown(text: string, place: number): boolean {
-  const word = at(/(?:\/|\sper\s)([A-Za-zµΩ]{1,12}[²³]?)(?![\p{L}\p{N}/])/uy, text, place)?.groups[1];
+  const word = at(divisor, text, place)?.groups[1];
   return word !== undefined && unitBySpelling(spellingKey(word)) !== null;
 }
 

@@ -125,7 +125,8 @@ function learn(spelling: string, unit: Unit): void {
   }
 }
 
-const ambiguities = new Map<string, Ambiguity>();
+/** The spellings that are not plain, for each dimension of a field; under "" whatever the field. */
+const ambiguities = new Map<string, Map<string, Ambiguity>>();
 for (const [spelt = "", ...row] of cells(ambiguousTable)) learnAmbiguity(spelt, "", row);
 for (const [spelt = "", expected = "", ...row] of cells(expectedTable)) learnAmbiguity(spelt, expected, row);
 
@@ -138,12 +139,14 @@ function learnAmbiguity(
     ...(GB === "-" ? {} : { GB: GB.split(", ") }),
     ...(US === "-" ? {} : { US: US.split(", ") }),
   };
+  const ofField = ambiguities.get(expected) ?? new Map<string, Ambiguity>();
+  ambiguities.set(expected, ofField);
   for (const spelling of spelt.split(", ")) {
     const key = spellingKey(spelling);
     const ambiguity = { candidates: codes.split(", "), regions, ask };
     learnPieces(spelling);
     learnPieces(key.replaceAll(" ", ""));
-    for (const form of [key, key.replaceAll(" ", "")]) ambiguities.set(`${expected}:${form}`, ambiguity);
+    for (const form of [key, key.replaceAll(" ", "")]) ofField.set(form, ambiguity);
   }
 }
 
@@ -154,8 +157,10 @@ export function unitBySpelling(key: string): Unit | null {
 
 /** What a spelling may mean where it is not plain; `expected` is the dimension of the field, if known. */
 export function ambiguityOf(key: string, expected?: Dimension): Ambiguity | null {
-  const lower = key.length > 2 ? key.toLowerCase() : key;
-  const of = (field: string) =>
-    ambiguities.get(`${field}:${key}`) ?? ambiguities.get(`${field}:${lower}`) ?? null;
-  return (expected === undefined ? null : of(expected)) ?? of("");
+  return (expected === undefined ? null : ambiguityIn(expected, key)) ?? ambiguityIn("", key);
+}
+
+function ambiguityIn(field: string, key: string): Ambiguity | null {
+  const known = ambiguities.get(field);
+  return known?.get(key) ?? (key.length > 2 ? known?.get(key.toLowerCase()) : undefined) ?? null;
 }

@@ -1,5 +1,6 @@
 import type { Part } from "./part.ts";
 import { withUnit } from "./product.ts";
+import { singleSpaced } from "./text.ts";
 import type { Reading } from "./types.ts";
 
 /** Joins the parts of a text and the words between them to one reading. */
@@ -36,9 +37,12 @@ function adopt(bare: Reading, next: Reading): Reading {
   return share > 0.1 && share < 10 ? { kind: "quantity", quantities: [withUnit(one, model)] } : bare;
 }
 
+const comma = /[,;]/;
+
 /** Words up to a comma go with what stands before them; those after it with what follows. */
 function share(between: string, before: string[] | undefined, after: string[] | undefined): void {
-  const cut = between.search(/[,;]/);
+  if (between === "") return;
+  const cut = between.search(comma);
   const [head, tail] = cut < 0 ? [between, ""] : [between.slice(0, cut), between.slice(cut + 1)];
   if (before) push(before, head);
   else if (after) push(after, head);
@@ -46,7 +50,8 @@ function share(between: string, before: string[] | undefined, after: string[] | 
 }
 
 function push(words: string[], text: string): void {
-  const clean = text.replace(/[\s\u00a0]+/g, " ").replace(/^[\s,;.:()[\]{}=-]+|[\s,;:()[\]{}=-]+$/g, "");
+  if (text === "") return;
+  const clean = singleSpaced(text).replace(/^[\s,;.:()[\]{}=-]+|[\s,;:()[\]{}=-]+$/g, "");
   if (clean !== "") words.push(clean);
 }
 

@@ -42,15 +42,20 @@ export function over(n: bigint, d: bigint): Rational {
   if (d === 1n) return { n, d };
   const sign = d < 0n ? -1n : 1n;
   const common = gcd(n, d * sign);
+  if (common === 1n && sign === 1n) return { n, d };
   return common === 0n ? zero : { n: (n * sign) / common, d: (d * sign) / common };
 }
+
+/** Ten to the powers that decimals are written with. */
+const tens = Array.from({ length: 40 }, (_, power) => 10n ** BigInt(power));
+const tenToWhole = (power: number): bigint => tens[power] ?? 10n ** BigInt(power);
 
 /** A decimal without exponent, "-12.50" or "3", as a fraction. */
 export function decimal(text: string): Rational {
   const [whole = "0", places = ""] = text.split(".");
   return over(
     BigInt(`${whole === "" || whole === "-" ? `${whole}0` : whole}${places}`),
-    10n ** BigInt(places.length),
+    tenToWhole(places.length),
   );
 }
 
@@ -79,7 +84,7 @@ export function compare(a: Rational, b: Rational): number {
 
 /** Ten to a whole power, negative powers too. */
 export function tenTo(power: number): Rational {
-  const size = 10n ** BigInt(Math.abs(power));
+  const size = tenToWhole(Math.abs(power));
   return power < 0 ? { n: 1n, d: size } : { n: size, d: 1n };
 }
 

@@ -1,6 +1,6 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
-import { checkEntry, type Entry, entryRules } from "#lib/check/index.ts";
+import { checkEntries, checkEntry, type Entry, entryRules } from "#lib/check/index.ts";
 
 type Case = Entry & { id: string; planted: { kind: string } | null };
 
@@ -50,6 +50,12 @@ describe.each(["development", "own", "held-out", "later"])("cases: %s", (name) =
 });
 
 describe("laws", () => {
+  test("many values at once are judged as each of them alone", () => {
+    const all = ["own", "later"].flatMap(casesOf);
+    expect(all.length).toBeGreaterThan(400);
+    expect(checkEntries(all)).toEqual(all.map((one) => checkEntry(one)));
+  });
+
   test("guidance without a standard is never called wrong", () => {
     const all = ["development", "own", "later"].flatMap(casesOf).flatMap((one) => checkEntry(one));
     for (const one of all.filter((each) => /^common practice/.test(each.source)))

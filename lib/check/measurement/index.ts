@@ -43,7 +43,7 @@ import { workedSize } from "./rules/worked-size.ts";
 import { workingVoltage } from "./rules/working-voltage.ts";
 import { writtenSums } from "./rules/written-sums.ts";
 import { years } from "./rules/years.ts";
-import { sightOf } from "./sight.ts";
+import { type Decimal, type Sight, sightOf } from "./sight.ts";
 
 /** Every rule about measured values, in the order in which they speak. */
 export const entryRules: readonly EntryRule[] = [
@@ -98,11 +98,28 @@ export const entryRules: readonly EntryRule[] = [
 ];
 
 /** What the rules say of one measured value. Pure: the same entry gives the same findings. */
-export function checkEntry(entry: Entry, decimal: "." | "," = "."): EntryFinding[] {
-  const sight = sightOf(entry, decimal);
-  return entryRules.flatMap((rule) =>
-    rule.check(sight).map((remark) => ({ rule: rule.id, source: rule.source, ...remark })),
-  );
+export function checkEntry(entry: Entry, decimal: Decimal = "."): EntryFinding[] {
+  return findingsOf(sightOf(entry, decimal));
+}
+
+/** How many entries are read before the rules are asked: the processor's cache holds the code of the one or of the other. */
+const batch = 200;
+
+/** What the rules say of many measured values, in their order: as `checkEntry` for each, in less time. */
+export function checkEntries(entries: readonly Entry[], decimal: Decimal = "."): EntryFinding[][] {
+  const findings: EntryFinding[][] = [];
+  for (let from = 0; from < entries.length; from += batch) {
+    const sights = entries.slice(from, from + batch).map((entry) => sightOf(entry, decimal));
+    for (const sight of sights) findings.push(findingsOf(sight));
+  }
+  return findings;
+}
+
+function findingsOf(sight: Sight): EntryFinding[] {
+  const findings: EntryFinding[] = [];
+  for (const rule of entryRules)
+    for (const remark of rule.check(sight)) findings.push({ rule: rule.id, source: rule.source, ...remark });
+  return findings;
 }
 
 export { type Entry, type EntryContext, type EntryFinding, entry } from "./entry.ts";

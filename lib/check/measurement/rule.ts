@@ -4,6 +4,15 @@ import type { Sight } from "./sight.ts";
 /** What a rule says; its id, and its source where the finding names none of its own, are added by the caller. */
 export type Remark = Omit<EntryFinding, "rule" | "source"> & { source?: string };
 
+/** What the first of several ways of looking has to say, if any. */
+export function firstOf(sight: Sight, ...ways: ((sight: Sight) => Remark[])[]): Remark[] {
+  for (const way of ways) {
+    const [remark] = way(sight);
+    if (remark) return [remark];
+  }
+  return [];
+}
+
 /** One rule about measured values: what it is for, how it finds, and examples that are its tests. */
 export interface EntryRule {
   id: string;

@@ -1,5 +1,4 @@
 import {
-  type Bounds,
   boundsOf,
   type Designation,
   type Dimension,
@@ -64,25 +63,27 @@ export interface Sight {
 /** The decimal sign of a build. */
 export type Decimal = "." | ",";
 
-const readings = new Map<string, Reading>();
+const readings: Record<Decimal, Map<string, Reading>> = { ".": new Map(), ",": new Map() };
 const mostKept = 8_000;
 
 /** Reads a text once; the same text is not read again. */
 export function readOnce(text: string, decimal: Decimal = "."): Reading {
-  const key = decimal + text;
-  const known = readings.get(key);
+  const kept = readings[decimal];
+  const known = kept.get(text);
   if (known) return known;
-  if (readings.size >= mostKept) readings.clear();
+  if (kept.size >= mostKept) kept.clear();
   const reading = read(text, { decimal });
-  readings.set(key, reading);
+  kept.set(text, reading);
   return reading;
 }
 
-const small = (text: string | undefined): string =>
-  (text ?? "")
-    .toLowerCase()
-    .replace(/[\s\u00a0]+/g, " ")
-    .trim();
+const otherSpace = /[^\S ]|\s\s/;
+
+/** In small letters, with one plain space between words. */
+function small(text = ""): string {
+  const single = otherSpace.test(text) ? text.replace(/\s+/g, " ") : text;
+  return single.trim().toLowerCase();
+}
 
 /** Reads an entry and what is known beside it. */
 export function sightOf(entry: Entry, decimal: Decimal = "."): Sight {
@@ -104,22 +105,21 @@ export function sightOf(entry: Entry, decimal: Decimal = "."): Sight {
   const facts: Fact[] = [];
   const named: Named[] = [];
   const readings: Sight["readings"] = [];
+  const silent: string[] = [];
   for (const [from, index, name, text] of places) {
     if (text === undefined || text === "") continue;
     const reading = readOnce(text, decimal);
     readings.push({ text, reading });
-    facts.push(...factsOf(reading, { from, index, name, raw: text }));
-    named.push(
-      ...designationsOf(reading).map((designation) => ({ from, label: name, raw: text, designation })),
-    );
+    const own = factsOf(reading, { from, index, name, raw: text });
+    facts.push(...own);
+    if (from === "related" && own.length === 0) silent.push(text);
+    for (const designation of designationsOf(reading))
+      named.push({ from, label: name, raw: text, designation });
   }
   if (!named.some((one) => one.from !== "related" && one.designation.type === "thread"))
     for (const designation of designationsOf(readOnce(entry.what, decimal)))
       if (designation.type === "thread")
         named.push({ from: "fastener", label: "fastener", raw: designation.name, designation });
-  const silent = related.filter(
-    (one) => !facts.some((fact) => fact.from === "related" && fact.raw === one.text),
-  );
   return {
     entry,
     decimal,
@@ -133,7 +133,7 @@ export function sightOf(entry: Entry, decimal: Decimal = "."): Sight {
     material: small(context.material),
     instrument: small(context.instrument),
     verdict: small(context.verdict),
-    remarks: small([...silent.map((one) => one.text), context.verdict].filter(Boolean).join("; ")),
+    remarks: small([...silent, context.verdict].filter(Boolean).join("; ")),
     all: small(
       [
         entry.text,
@@ -167,7 +167,7 @@ function factsOf(reading: Reading, origin: Origin): Fact[] {
 }
 
 function fact(quantity: Quantity, origin: Origin, words: string | undefined): Fact {
-  const { low, high } = boundsOnce(quantity);
+  const { low, high } = boundsOf(quantity);
   return {
     from: origin.from,
     index: origin.index,
@@ -180,17 +180,6 @@ function fact(quantity: Quantity, origin: Origin, words: string | undefined): Fa
     low,
     high,
   };
-}
-
-const bounds = new WeakMap<Quantity, Bounds>();
-
-/** The bounds of a quantity, worked out once: the readings of a text are kept. */
-function boundsOnce(quantity: Quantity): Bounds {
-  const known = bounds.get(quantity);
-  if (known) return known;
-  const worked = boundsOf(quantity);
-  bounds.set(quantity, worked);
-  return worked;
 }
 
 function designationsOf(reading: Reading): Designation[] {

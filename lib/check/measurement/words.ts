@@ -34,7 +34,9 @@ function everywhere(pattern: RegExp): RegExp {
 /** Whether a text says a thing without denying it just before. */
 export function affirmed(text: string, pattern: RegExp): boolean {
   if (text === "" || !pattern.test(text)) return false;
-  return [...text.matchAll(everywhere(pattern))].some((found) => !notThat.test(text.slice(0, found.index)));
+  for (const found of text.matchAll(everywhere(pattern)))
+    if (found.index === 0 || !notThat.test(text.slice(0, found.index))) return true;
+  return false;
 }
 
 /** Gaps and wear: more is worse, so that a limit is a most. */

@@ -1,6 +1,6 @@
 import { readFileSync } from "node:fs";
 import { z } from "zod";
-import { checkEntry, entry } from "#lib/check/measurement/index.ts";
+import { checkEntries, entry } from "#lib/check/measurement/index.ts";
 import { type CliCommand, DONE, onlyOne, readArgs, UsageError } from "./usage.ts";
 
 /** Measured values in, what the checks say of each out. */
@@ -14,7 +14,8 @@ export const checkCommand: CliCommand = {
   run: async (args) => {
     const { positionals } = readArgs(args, {});
     const entries = entriesOf(onlyOne(positionals, "One file of measured values"));
-    const answers = entries.map((one) => ({ id: one.id ?? null, findings: checkEntry(one) }));
+    const findings = checkEntries(entries);
+    const answers = entries.map((one, i) => ({ id: one.id ?? null, findings: findings[i] }));
     console.log(JSON.stringify(answers, null, 1));
     return DONE;
   },

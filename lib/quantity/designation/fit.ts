@@ -1,24 +1,24 @@
 import { numberAt } from "../numbers.ts";
 import type { Part } from "../part.ts";
-import { at } from "../text.ts";
+import { after, at, isAt } from "../text.ts";
 import type { Designation, ReadOptions } from "../types.ts";
 import { designationPart } from "./part.ts";
 
 const hole = String.raw`(JS|CD|EF|FG|ZA|ZB|ZC|[A-HJKMNPRSTUVXYZ])(0?1|\d{1,2})`;
 const shaft = String.raw`(js|cd|ef|fg|za|zb|zc|[a-hjkmnprstuvxyz])(0?1|\d{1,2})`;
 const pair = new RegExp(String.raw`\s?(?:mm\s)?${hole}\s?[/-]\s?${shaft}(?![\p{L}\p{N}])`, "uy");
+const mark = /⌀\s?/y;
 const classAhead = /[\s⌀\d.,]{0,16}(?:mm\s)?[A-Za-z]{1,2}\d/y;
 const holeOnly = /\s?(JS|[D-HJKNP])([5-9]|1[0-3])(?![\p{L}\p{N}])/uy;
 const shaftOnly = /\s?(js|ef|fg|cd|[a-hjkmnprstu])([4-9]|1[0-3])(?![\p{L}\p{N}])/uy;
 
 /** Limits and fits: "25 H7/g6", "25 H7", "16 h6", "H7/g6". Sizes without a unit are millimetres (ISO 286-1). */
 export function fitAt(text: string, place: number, options: ReadOptions): Part | null {
-  if (!at(classAhead, text, place)) return null;
-  const mark = at(/⌀\s?/y, text, place);
-  const number = numberAt(text, mark?.end ?? place, options);
+  if (!isAt(classAhead, text, place)) return null;
+  const number = numberAt(text, after(mark, text, place), options);
   const size = number?.values[0];
   if (!number || number.spoken)
-    return at(pair, text, place) ? classesAt(text, place, place, undefined) : null;
+    return isAt(pair, text, place) ? classesAt(text, place, place, undefined) : null;
   return size && !number.ask && size.number > 0 && size.number <= 3150
     ? classesAt(text, place, number.end, size.exact)
     : null;

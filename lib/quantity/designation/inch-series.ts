@@ -1,4 +1,4 @@
-import { at } from "../text.ts";
+import { after, at } from "../text.ts";
 import type { ThreadSystem, Value } from "../types.ts";
 
 /** The letters of a series of inch threads, and the system they belong to. */
@@ -18,6 +18,7 @@ const systems: [RegExp, ThreadSystem][] = [
   [/(ME|Model Engineer)(?![\p{L}\p{N}])/uy, "ME"],
   [/(Acme)(?![\p{L}\p{N}])/iuy, "Acme"],
 ];
+const gap = /\s?[-,]?\s?/y;
 const shown: Partial<Record<ThreadSystem, string>> = {
   BSW: "BSW",
   BSF: "BSF",
@@ -28,7 +29,7 @@ const shown: Partial<Record<ThreadSystem, string>> = {
 
 /** The series at a place, one space or hyphen allowed before it, or null. */
 export function seriesAt(text: string, place: number): Series | null {
-  const start = at(/\s?[-,]?\s?/y, text, place)?.end ?? place;
+  const start = after(gap, text, place);
   for (const [pattern, system] of systems) {
     const found = at(pattern, text, start);
     if (!found) continue;

@@ -1,5 +1,5 @@
 import type { Part } from "../part.ts";
-import { at } from "../text.ts";
+import { isAt } from "../text.ts";
 import type { ReadOptions } from "../types.ts";
 import { ballAndRollerAt } from "./bearing.ts";
 import { drillAt } from "./drill.ts";
@@ -35,7 +35,7 @@ const kinds: [RegExp, Reader][] = [
 /** The designation at a place, or null. */
 export function designationAt(text: string, place: number, options: ReadOptions): Part | null {
   for (const [begin, reader] of kinds) {
-    const part = at(begin, text, place) && reader(text, place, options);
+    const part = isAt(begin, text, place) ? reader(text, place, options) : null;
     if (part) return part;
   }
   return null;

@@ -3,7 +3,7 @@ import { numberAt } from "../numbers.ts";
 import type { Part } from "../part.ts";
 import { productAt } from "../product.ts";
 import { add, exact, multiply, rational } from "../rational.ts";
-import { afterSpaces, at, endsWord } from "../text.ts";
+import { after, afterSpaces, at, endsWord, isAt, isDigitAt } from "../text.ts";
 import type { ReadOptions, ThreadDesignation, Value } from "../types.ts";
 import { unitAt } from "../unit-at.ts";
 import { type Count, countAt, tpiWord } from "./inch-count.ts";
@@ -21,9 +21,9 @@ interface Found {
   end: number;
 }
 
-/** Figures that a count of threads or a series may follow. */
+/** Figures, and behind them a count of threads or what a count in words or a series begins with. */
 const threadAhead =
-  /[\d\s./"½⅓⅔¼¾⅛⅜⅝⅞-]{1,16}(?:in\b\.?|inch)?\s?[-,x×X]?\s?(?:\d|by|tpi|TPI|t\.p|T\.P|thr|[A-FMNSUW]|whit|cyc|b[rs])/y;
+  /[\d\s./"½⅓⅔¼¾⅛⅜⅝⅞-]{1,40}(?:in\b\.?|inch)?\s?[-,x×X]?\s?(?:(?<![\d.,/])\d{1,3}(?:\.5)?(?![\d.,]?\d|\s?\/)|[a-cefnostwzA-FMNOSTUWZ])/y;
 const inchMark = /\s?-?(?:in\b\.?|inch\b|")/iy;
 const numberSign = /(?:#|No\.?\s?|number\s)(?=\d{1,2}(?!\d))/iy;
 const plainNumber = /(\d{1,2})(?![\d.,/]|\s?")/y;
@@ -33,7 +33,7 @@ const plainNumber = /(\d{1,2})(?![\d.,/]|\s?")/y;
  * Forms: ASME B1.1 (unified), BS 84 (Whitworth, BSF), BS 811 (cycle), each read in secondary copies.
  */
 export function inchThreadAt(text: string, place: number, options: ReadOptions): Part | null {
-  if (/\d/.test(text.charAt(place)) && !at(threadAhead, text, place)) return null;
+  if (isDigitAt(text, place) && !isAt(threadAhead, text, place)) return null;
   const found =
     numberedAt(text, place, options) ?? sizedAt(text, place, options) ?? seriesFirstAt(text, place, options);
   if (!found) return countOnly(text, place, options);
@@ -103,9 +103,11 @@ function sizedAt(text: string, place: number, options: ReadOptions): Found | nul
   return count.sign !== " " || isPlain(found) ? found : null;
 }
 
+const letter = /\p{L}/u;
+
 /** "BSF 1/4", "UNC 3/8-16". */
 function seriesFirstAt(text: string, place: number, options: ReadOptions): Found | null {
-  const series = /[\p{L}]/u.test(text.charAt(place)) ? seriesAt(text, place) : null;
+  const series = letter.test(text.charAt(place)) ? seriesAt(text, place) : null;
   if (!series || series.end - place < 3) return null;
   const number = numberAt(text, afterSpaces(text, series.end), options);
   const size = number?.values[0];
@@ -115,8 +117,10 @@ function seriesFirstAt(text: string, place: number, options: ReadOptions): Found
   return { size, count, series, end: count?.end ?? end };
 }
 
+const gap = /\s?-?/y;
+
 const unitFollows = (text: string, place: number, options: ReadOptions): boolean =>
-  unitAt(text, at(/\s?-?/y, text, place)?.end ?? place, options) !== null;
+  unitAt(text, after(gap, text, place), options) !== null;
 
 /** Without a series, a size and a count are a thread for certain only where they are joined so, or are a standard pair. */
 function isPlain({ size, count, series }: Found): boolean {
@@ -133,9 +137,11 @@ function asked(thread: Part, text: string, place: number, options: ReadOptions):
   return { ...thread, reading: { kind: "question", ask, candidates: [thread.reading, product.reading] } };
 }
 
+const lone = /(\d{1,2}(?:\.5)?)/y;
+
 /** "26 tpi cycle": a series of one pitch, its size not said. */
 function countOnly(text: string, place: number, options: ReadOptions): Part | null {
-  const figures = at(/(\d{1,2}(?:\.5)?)/y, text, place);
+  const figures = at(lone, text, place);
   const word = figures && at(tpiWord, text, figures.end);
   const series = word && seriesAt(text, word.end);
   if (!figures || !series) return null;

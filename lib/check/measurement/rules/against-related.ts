@@ -57,12 +57,11 @@ const peer =
 function isFellow(fact: Fact, main: Fact, { what, part }: Sight): boolean {
   if (fact.dimension !== main.dimension || (fact.quantity.role ?? "") !== (main.quantity.role ?? ""))
     return false;
-  const shared = wordsOf(fact.name).filter((word) => wordsOf(what).includes(word));
+  const words = wordsOf(fact.name);
   const essence = wordsOf(what).filter((word) => quantityWords.test(word));
-  const unlike = wordsOf(fact.name).filter((word) => quantityWords.test(word) && !essence.includes(word));
-  if (unlike.length > 0) return false;
-  if (shared.length > 0 && essence.some((word) => shared.includes(word))) return true;
-  return peer.test(fact.name) && wordsOf(fact.name).every((word) => peerOrPart(word, `${what} ${part}`));
+  if (words.some((word) => quantityWords.test(word) && !essence.includes(word))) return false;
+  if (essence.some((word) => words.includes(word))) return true;
+  return peer.test(fact.name) && words.every((word) => peerOrPart(word, `${what} ${part}`));
 }
 
 const quantityWords =

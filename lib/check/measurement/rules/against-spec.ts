@@ -215,24 +215,26 @@ function given({ what }: Sight, fact: Fact): Given {
   const { label, quantity } = fact;
   const place = `${label} ${fact.raw.toLowerCase()}`;
   const single = quantity.qualifier === "exact" && !quantity.tolerance && !quantity.high;
+  if (!single)
+    return {
+      fact,
+      low: fact.low,
+      high: fact.high,
+      nominal: quantity.qualifier === "about" || quantity.tolerance?.kind === "class",
+    };
   const least =
     /\b(?:min(?:imum)?|at least|not (?:less|under|below)|or more|and over|lowest|lower limit)\b/.test(place);
   const most =
     /\b(?:max(?:imum)?|at most|not (?:more|over|above|exceed)|up to|or less|no more|highest|upper limit|safe working|rated|permissible|allow(?:ed|able))\b/.test(
       place,
     );
-  if (single && least) return { fact, low: fact.si, high: null, nominal: false };
-  if (single && most) return { fact, low: null, high: fact.si, nominal: false };
-  if ((single && /\blimit\b/.test(place)) || (fact.from === "limit" && single)) {
+  if (least) return { fact, low: fact.si, high: null, nominal: false };
+  if (most) return { fact, low: null, high: fact.si, nominal: false };
+  if (fact.from === "limit" || /\blimit\b/.test(place)) {
     const down = shrinksWithWear.test(what) && !growsWithWear.test(what);
     return { fact, low: down ? fact.si : null, high: down ? null : fact.si, nominal: false };
   }
-  return {
-    fact,
-    low: fact.low,
-    high: fact.high,
-    nominal: single || quantity.qualifier === "about" || quantity.tolerance?.kind === "class",
-  };
+  return { fact, low: fact.low, high: fact.high, nominal: true };
 }
 
 function against(sight: Sight, main: Fact, { fact, low, high, nominal }: Given): Remark | null {

@@ -1,5 +1,5 @@
 import { near, plain, sayIn } from "../figures.ts";
-import type { EntryRule, Remark } from "../rule.ts";
+import { type EntryRule, firstOf, type Remark } from "../rule.ts";
 import type { Sight } from "../sight.ts";
 import { isTeeth } from "../wheels.ts";
 
@@ -10,7 +10,7 @@ export const camSpeed: EntryRule = {
   explanation:
     "The cam of a four-stroke turns once for two turns of the crank, so that its wheel has twice the teeth.",
   source: "arithmetic: one working stroke in two turns",
-  check: (sight) => [...halfSpeed(sight), ...camTeeth(sight)].slice(0, 1),
+  check: (sight) => firstOf(sight, halfSpeed, camTeeth),
   examples: [
     {
       says: "twice the teeth",

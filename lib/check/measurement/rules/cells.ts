@@ -1,5 +1,5 @@
 import { near, plain, sayIn } from "../figures.ts";
-import type { EntryRule, Remark } from "../rule.ts";
+import { type EntryRule, firstOf, type Remark } from "../rule.ts";
 import type { Sight } from "../sight.ts";
 
 /** A battery's volts against those of its cells. */
@@ -9,7 +9,7 @@ export const cells: EntryRule = {
   explanation:
     "The volts of cells in a row add up. A lead-acid cell has two, a little less when it is run down and up to 2.7 while it gasses on charge.",
   source: "arithmetic; nominal voltage of a lead-acid cell: common practice, no source",
-  check: (sight) => [...saidEach(sight), ...oneCell(sight), ...counted(sight)].slice(0, 1),
+  check: (sight) => firstOf(sight, saidEach, oneCell, counted),
   examples: [
     {
       says: "six cells of 1.5 V are 9 V",

@@ -1,5 +1,5 @@
 import { near, plain, sayIn } from "../figures.ts";
-import type { EntryRule, Remark } from "../rule.ts";
+import { type EntryRule, firstOf, type Remark } from "../rule.ts";
 import type { Fact, Sight } from "../sight.ts";
 
 /** Beats from the escape wheel, and the length of a pendulum from its beat. */
@@ -9,7 +9,7 @@ export const clockTrain: EntryRule = {
   explanation:
     "Each tooth of an escape wheel gives two beats, so that beats an hour are twice its teeth by its turns in an hour. A pendulum's beat follows from its length; one that beats seconds is about 994 mm long.",
   source: "arithmetic; T = 2π √(l / g) with g = 9.80665 m/s² (NIST SP 811)",
-  check: (sight) => [...fromWheel(sight), ...fromLength(sight), ...beats(sight)].slice(0, 1),
+  check: (sight) => firstOf(sight, fromWheel, fromLength, beats),
   examples: [
     {
       says: "30 teeth once a minute are 3600 beats an hour",
@@ -68,7 +68,7 @@ const beatsIn = (facts: Fact[]): Fact | undefined =>
 function fromWheel({ facts, all }: Sight): Remark[] {
   const teeth = facts.find(
     (fact) =>
-      /\bescape (?:wheel)?/.test(fact.name) && (fact.dimension === "count" || fact.dimension === "number"),
+      (fact.dimension === "count" || fact.dimension === "number") && /\bescape (?:wheel)?/.test(fact.name),
   );
   const speed = facts.find((fact) => fact.dimension === "rotational speed" && /\bescape\b/.test(fact.name));
   const beats = beatsIn(facts);

@@ -30,11 +30,12 @@ const allBands =
   /\b(?:black|brown|red|orange|yellow|green|blue|violet|purple|gr[ae]y|white)\b[\s,/-]+(?:and )?\b(?:black|brown|red|orange|yellow|green|blue|violet|purple|gr[ae]y|white)\b[\s,/-]+(?:and )?\b(?:black|brown|red|orange|yellow|green|blue|violet|purple|gr[ae]y|white|gold|silver)\b/;
 
 function bands({ main, entry }: Sight): Remark[] {
+  if (main?.dimension !== "resistance") return [];
   const { spec, related = [], part } = entry.context;
   const told = [spec, part, entry.what, ...related.flatMap((one) => [one.text, one.what]), entry.text].find(
     (text) => text !== undefined && allBands.test(text.toLowerCase()),
   );
-  if (!told || main?.dimension !== "resistance") return [];
+  if (!told) return [];
   const own =
     told === entry.text && /[(=]/.test(entry.text)
       ? entry.text.slice(

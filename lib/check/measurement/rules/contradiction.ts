@@ -1,5 +1,5 @@
 import { near, stepOf } from "../figures.ts";
-import type { EntryRule, Remark } from "../rule.ts";
+import { type EntryRule, firstOf, type Remark } from "../rule.ts";
 import { relatedFacts, type Sight } from "../sight.ts";
 
 /** Two things said of one thing that cannot both be true. */
@@ -9,16 +9,7 @@ export const contradiction: EntryRule = {
   explanation:
     "A sump that holds 1.8 litres and took 2.1 is not still low; a characteristic has one value at a time; what is called within its limit lies within it. One of the two statements is mistaken, or something else is wrong with the machine.",
   source: "arithmetic",
-  check: (sight) =>
-    [
-      ...overfull(sight),
-      ...twice(sight),
-      ...saidWithin(sight),
-      ...before(sight),
-      ...more(sight),
-      ...moreThanThereAre(sight),
-      ...words(sight),
-    ].slice(0, 1),
+  check: (sight) => firstOf(sight, overfull, twice, saidWithin, before, more, moreThanThereAre, words),
   examples: [
     {
       says: "more than it holds, and still low",
@@ -117,12 +108,11 @@ function twice(sight: Sight): Remark[] {
   const { main, what } = sight;
   if (!main || sight.reading.kind === "product") return [];
   for (const other of relatedFacts(sight)) {
-    const same = plainName(other.name) === plainName(what) || synonyms(other.name, sight);
     if (
-      !same ||
       other.dimension !== main.dimension ||
       (other.quantity.role ?? "") !== (main.quantity.role ?? "") ||
-      other.quantity.qualifier !== "exact"
+      other.quantity.qualifier !== "exact" ||
+      (plainName(other.name) !== plainName(what) && !synonyms(other.name, sight))
     )
       continue;
     const counted =
@@ -161,13 +151,14 @@ const synonyms = (name: string, { what }: Sight): boolean =>
 /** What the verdict says of the limit, against the figures. */
 function saidWithin(sight: Sight): Remark[] {
   const { main, verdict, what } = sight;
+  if (!main || verdict === "") return [];
   const limit = sight.facts.find(
     (fact) =>
       fact !== main &&
-      fact.dimension === main?.dimension &&
+      fact.dimension === main.dimension &&
       (fact.from === "limit" || fact.from === "spec" || /\blimit|\bmax|\bmin|\bspec/.test(fact.name)),
   );
-  if (!main || !limit) return [];
+  if (!limit) return [];
   const place = `${limit.label} ${limit.raw}`.toLowerCase();
   const least = /\bmin|at least|not less/.test(place) || limit.quantity.qualifier === "at least";
   const single = limit.quantity.qualifier !== "range" && !limit.quantity.tolerance;

@@ -1,5 +1,5 @@
 import { sayIn } from "../figures.ts";
-import type { EntryRule, Remark } from "../rule.ts";
+import { type EntryRule, firstOf, type Remark } from "../rule.ts";
 import type { Fact, Sight } from "../sight.ts";
 import { decisionIn } from "../words.ts";
 
@@ -10,7 +10,7 @@ export const electricalRatings: EntryRule = {
   explanation:
     "A part stands the volts, amperes and watts written on it and no more; nothing behind a resistor gets more than the supply before it. Work on mains and high tension is for those who are trained for it, by the rules of the place.",
   source: "Ohm's law (IEC 60050-131)",
-  check: (sight) => [...ratings(sight), ...aboveSupply(sight)].slice(0, 1),
+  check: (sight) => firstOf(sight, ratings, aboveSupply),
   examples: [
     {
       says: "250 V on a condenser for 160 V",
@@ -40,11 +40,14 @@ export const isOwnRating = (fact: Fact, { main, facts }: Sight): boolean =>
   main?.dimension === "resistance" &&
   facts.some((one) => one.from === "text" && one.dimension === "resistance");
 
+const rateable = new Set(["voltage", "current", "power"]);
+
 /** What a part is rated for against what it gets. */
 function ratings(sight: Sight): Remark[] {
-  if (decisionIn(`${sight.verdict} ${sight.remarks}`) === "rejected") return [];
   const values = sight.facts.filter((fact) => fact.from !== "fastener");
-  for (const rated of values.filter((fact) => isRating(fact, sight))) {
+  const allRated = values.filter((fact) => rateable.has(fact.dimension) && isRating(fact, sight));
+  if (allRated.length === 0 || decisionIn(`${sight.verdict} ${sight.remarks}`) === "rejected") return [];
+  for (const rated of allRated) {
     const real = values.find(
       (fact) =>
         fact !== rated &&
@@ -52,7 +55,7 @@ function ratings(sight: Sight): Remark[] {
         !isRating(fact, sight) &&
         (fact.from === "text" || rated.from === "text"),
     );
-    if (real && real.si > rated.si * 1.02 && ["voltage", "current", "power"].includes(rated.dimension)) {
+    if (real && real.si > rated.si * 1.02) {
       const fuse = /\bfuse\b/.test(`${rated.name} ${rated.label}`);
       return [
         {

@@ -1,5 +1,5 @@
 import { near, sayIn } from "../figures.ts";
-import type { EntryRule, Remark } from "../rule.ts";
+import { type EntryRule, firstOf, type Remark } from "../rule.ts";
 import { type Fact, relatedFacts, type Sight } from "../sight.ts";
 import { isOwnRating } from "./electrical-ratings.ts";
 
@@ -11,9 +11,7 @@ export const electrics: EntryRule = {
     "Two of volts, amperes, ohms and watts give the others. Resistors in a row add up. Work on mains and high tension is for those who are trained for it, by the rules of the place.",
   source: "Ohm's law (IEC 60050-131)",
   check: (sight) =>
-    !sight.facts.some((fact) => electric.includes(fact.dimension))
-      ? []
-      : [...law(sight), ...series(sight)].slice(0, 1),
+    !sight.facts.some((fact) => electric.includes(fact.dimension)) ? [] : firstOf(sight, law, series),
   examples: [
     {
       says: "a lamp of 12 V and 21 W takes 1.75 A",

@@ -1,6 +1,6 @@
 import { compressionRatio, sweptVolume } from "#lib/reference/index.ts";
 import { near, plain, sayIn, termNumber } from "../figures.ts";
-import type { EntryRule, Remark } from "../rule.ts";
+import { type EntryRule, firstOf, type Remark } from "../rule.ts";
 import { relatedFacts, type Sight } from "../sight.ts";
 
 /** Swept volume, compression ratio and ring gaps from bore and stroke. */
@@ -10,14 +10,7 @@ export const engine: EntryRule = {
   explanation:
     "Bore and stroke give the swept volume; with the volume above the piston they give the compression ratio by geometry. A ring's gap is a few thousandths of its bore: that is guidance only, and a figure far from it is asked about, since a decimal point is the likeliest reason.",
   source: "arithmetic for volumes; ring gap: common practice, no source",
-  check: (sight) =>
-    [
-      ...swept(sight),
-      ...compression(sight),
-      ...ringGap(sight),
-      ...clearances(sight),
-      ...pumpWork(sight),
-    ].slice(0, 1),
+  check: (sight) => firstOf(sight, swept, compression, ringGap, clearances, pumpWork),
   examples: [
     {
       says: "612 cc",
@@ -105,8 +98,9 @@ function swept(sight: Sight): Remark[] {
       /\b(?:swept|displacement|capacity|engine|cubic|cc|size)\b/.test(fact.name) &&
       !/oil|sump|tank|fuel|water|chamber|clearance/.test(fact.name),
   );
+  if (!volume) return [];
   const [bore, stroke] = [length(sight, /\bbore\b/), length(sight, /\bstroke\b/)];
-  if (!volume || !bore || !stroke || bore === stroke) return [];
+  if (!bore || !stroke || bore === stroke) return [];
   const one = sweptVolume(bore.si, stroke.si);
   const count = cylinders(sight);
   if (
@@ -128,8 +122,8 @@ function swept(sight: Sight): Remark[] {
 function compression(sight: Sight): Remark[] {
   const ratio = sight.facts.find(
     (fact) =>
-      /\bcompression ratio\b|\bc\.?r\.?\b/.test(fact.name) &&
-      (fact.dimension === "ratio" || fact.dimension === "number"),
+      (fact.dimension === "ratio" || fact.dimension === "number") &&
+      /\bcompression ratio\b|\bc\.?r\.?\b/.test(fact.name),
   );
   if (!ratio) return [];
   if (
@@ -188,18 +182,13 @@ function sweptBy(sight: Sight): number | null {
 
 function ringGap(sight: Sight): Remark[] {
   const { main, what } = sight;
+  if (main?.dimension !== "length" || !/\bring\b.{0,18}\bgap\b|\bgap\b.{0,12}\bring\b/.test(what)) return [];
   const bore = length(
     sight,
     /\bbore\b|\bcylinder\b|\bpiston (?:dia|diameter|size)\b/,
     /gap|limit|clearance|wear/,
   );
-  if (
-    main?.dimension !== "length" ||
-    !/\bring\b.{0,18}\bgap\b|\bgap\b.{0,12}\bring\b/.test(what) ||
-    !bore ||
-    bore === main
-  )
-    return [];
+  if (!bore || bore === main) return [];
   const share = main.si / bore.si;
   if (share < 0.014 && share > 0.0009) return [];
   return [
@@ -261,12 +250,13 @@ function pumpWork(sight: Sight): Remark[] {
         (name === undefined || name.test(fact.name)),
     );
   const rate = by("spring rate");
+  if (!rate || rate.si <= 0) return [];
   const force = by("force") ?? by("mass", /\bload|weight|force\b/);
   const deflection = by(
     "length",
     /\b(?:deflection|compress(?:ed|ion)|travel|extension|deflects|moves|stretch|by)\b/,
   );
-  if (!rate || !force || !deflection || rate.si <= 0 || deflection.si <= 0) return [];
+  if (!force || !deflection || deflection.si <= 0) return [];
   const newtons = force.dimension === "mass" ? force.si * 9.80665 : force.si;
   if (near(newtons, rate.si * deflection.si, 0.08)) return [];
   const should = newtons / deflection.si;

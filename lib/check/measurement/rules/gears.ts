@@ -1,5 +1,5 @@
 import { near, plain, sayIn } from "../figures.ts";
-import type { EntryRule, Remark } from "../rule.ts";
+import { type EntryRule, firstOf, type Remark } from "../rule.ts";
 import { type Fact, relatedFacts, type Sight } from "../sight.ts";
 import { faster, toldApart } from "../told-speed.ts";
 import { isRatio, isTeeth, roleOf, termsOf, wheelsOf } from "../wheels.ts";
@@ -11,7 +11,7 @@ export const gears: EntryRule = {
   explanation:
     "A pair of gears or pulleys turns inversely as its teeth or diameters: the smaller one goes faster. A worm turns its wheel by one tooth for each start. A ratio that the teeth do not give was counted wrongly or turned about.",
   source: "arithmetic",
-  check: (sight) => (!concerns(sight) ? [] : [...pairOf(sight), ...speedsOf(sight)].slice(0, 1)),
+  check: (sight) => (!concerns(sight) ? [] : firstOf(sight, pairOf, speedsOf)),
   examples: [
     {
       says: "20 teeth drive 60 slower",

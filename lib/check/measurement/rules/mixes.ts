@@ -1,5 +1,5 @@
 import { near, plain, sayIn, termNumber } from "../figures.ts";
-import type { EntryRule, Remark } from "../rule.ts";
+import { type EntryRule, firstOf, type Remark } from "../rule.ts";
 import { type Fact, readOnce, relatedFacts, type Sight } from "../sight.ts";
 
 /** Oil in petrol, and dilutions: a ratio and the volumes that it came to. */
@@ -9,7 +9,7 @@ export const mixes: EntryRule = {
   explanation:
     "A mixture of 32:1 has a thirty-second of oil. Where the ratio, the petrol and the oil are all given, two of them give the third. Written the other way about, an engine runs on oil; one to ten and one in ten are told apart by asking.",
   source: "arithmetic",
-  check: (sight) => [...turned(sight), ...volumes(sight), ...written(sight), ...percent(sight)].slice(0, 1),
+  check: (sight) => firstOf(sight, turned, volumes, written, percent),
   examples: [
     { says: "petrol to oil, 32 to 1", entry: { text: "32:1", what: "petrol to oil ratio" }, finds: 0 },
     { says: "petrol to oil, 1 to 32", entry: { text: "1:32", what: "petrol to oil ratio" }, finds: 1 },
@@ -105,30 +105,30 @@ function turned({ entry, what, main, part }: Sight): Remark[] {
 
 /** "24 parts petrol to 1 part oil", "oil 1 part, petrol 24 parts". */
 function partsInWords(text: string): { oil: number; fuel: number } | null {
-  const count = (liquid: string): number | null => {
-    const found = new RegExp(
-      `(\\d+(?:\\.\\d+)?) (?:parts?|measures?) (?:of )?(?:${liquid})|(?:${liquid}),?:? (\\d+(?:\\.\\d+)?) (?:parts?|measures?)`,
-    ).exec(text);
-    return found ? Number(found[1] ?? found[2]) : null;
-  };
-  const [oil, fuelParts] = [count("oil"), count("petrol|gasoline|fuel|gas")];
-  return oil !== null && fuelParts !== null ? { oil, fuel: fuelParts } : null;
+  const [oil, fuel] = [partsOfOil.exec(text), partsOfFuel.exec(text)];
+  return oil && fuel ? { oil: Number(oil[1] ?? oil[2]), fuel: Number(fuel[1] ?? fuel[2]) } : null;
 }
+
+const partsOf = (liquid: string): RegExp =>
+  new RegExp(
+    `(\\d+(?:\\.\\d+)?) (?:parts?|measures?) (?:of )?(?:${liquid})|(?:${liquid}),?:? (\\d+(?:\\.\\d+)?) (?:parts?|measures?)`,
+  );
+const partsOfOil = partsOf("oil");
+const partsOfFuel = partsOf("petrol|gasoline|fuel|gas");
 
 /** "250 ml of oil to 25 l", for 50:1: both in one text. */
 function written({ facts, what, decimal, all }: Sight): Remark[] {
   const volumesOf = facts.filter((fact) => fact.from === "text" && fact.dimension === "volume");
+  const [a, b] = volumesOf.map((fact) => fact.si);
+  if (!a || !b || volumesOf.length !== 2 || !liquids.test(all)) return [];
   const inWhat = readOnce(what, decimal);
   const ratio = [inWhat, ...(inWhat.kind === "list" ? inWhat.parts : [])]
     .flatMap((one) => ("quantities" in one ? one.quantities : []))
     .find((one) => one.terms?.length === 2);
-  const [a, b] = volumesOf.map((fact) => fact.si);
   const share = facts.find(
     (fact) => fact.from === "text" && fact.quantity.ucum === "%" && !fact.quantity.high,
   );
-  if (!ratio && share && a && b && volumesOf.length === 2 && liquids.test(all))
-    return writtenShare(a, b, share);
-  if (!ratio || !a || !b || volumesOf.length !== 2 || !liquids.test(all)) return [];
+  if (!ratio) return share ? writtenShare(a, b, share) : [];
   const [x = 1, y = 1] = (ratio.terms ?? []).map(termNumber);
   const many = Math.max(x, y) / Math.min(x, y);
   const found = Math.max(a, b) / Math.min(a, b);
@@ -162,13 +162,14 @@ function volumes(sight: Sight): Remark[] {
   const facts = sight.facts.filter(
     (fact) => fact.from !== "limit" && (fact.dimension === "volume" || fact.dimension === "mass"),
   );
+  if (facts.length < 2) return [];
   const ratio = sight.facts.find(
     (fact) =>
       fact.quantity.terms?.length === 2 &&
       !/\bcompression|gear\b/.test(fact.label) &&
       (fact.dimension === "ratio" || fact.dimension === "number"),
   );
-  if (!ratio || facts.length < 2 || !liquids.test(sight.all)) return [];
+  if (!ratio || !liquids.test(sight.all)) return [];
   const [a = 0, b = 1] = (ratio.quantity.terms ?? []).map(termNumber);
   const many = Math.max(a, b) / Math.min(a, b);
   if (!Number.isFinite(many)) return [];

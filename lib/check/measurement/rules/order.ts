@@ -1,6 +1,6 @@
 import { bearing } from "#lib/reference/index.ts";
 import { near, plain } from "../figures.ts";
-import type { EntryRule, Remark } from "../rule.ts";
+import { type EntryRule, firstOf, type Remark } from "../rule.ts";
 import type { Fact, Sight } from "../sight.ts";
 
 /** Sizes that changed places. */
@@ -10,8 +10,7 @@ export const order: EntryRule = {
   explanation:
     "A bore is smaller than the outside round it, a wire thinner than its coil, a pitch finer than its diameter. Where the sizes are written the other way about, they changed places; a bearing's number says which is which.",
   source: "geometry; ISO 15 for bearings by number, as in the reference tables",
-  check: (sight) =>
-    [...named(sight), ...numbered(sight), ...pairs(sight), ...against(sight), ...pinion(sight)].slice(0, 1),
+  check: (sight) => firstOf(sight, named, numbered, pairs, against, pinion),
   examples: [
     {
       says: "an inside larger than its outside",
@@ -111,8 +110,9 @@ function sizesOf({ reading, facts }: Sight): Size[] {
       .map((one, i) => ({ name: reading.names?.[i] ?? "", si: one.si }))
       .filter((one) => one.si > 0);
   const own = facts.filter((fact) => fact.from === "text");
+  if (own[0]?.dimension !== "length" && own[0]?.dimension !== "number") return [];
   return own
-    .filter((fact) => /^(?:length|number)$/.test(fact.dimension) && fact.dimension === own[0]?.dimension)
+    .filter((fact) => fact.dimension === own[0]?.dimension)
     .map((fact) => ({ name: fact.label.slice(fact.name.length).trim(), si: fact.si }));
 }
 
@@ -134,11 +134,14 @@ function unnamed({ reading, entry, what, part }: Sight, sizes: Size[]): Remark[]
 
 /** "bore 30, OD 55, width 13 mm": millimetres by name. */
 function labelled(text: string): [number, number, number] | null {
-  const of = (name: string): number =>
-    Number(new RegExp(`\\b(?:${name})\\b\\D{0,3}(\\d+(?:\\.\\d+)?)`, "i").exec(text)?.[1] ?? Number.NaN);
-  const sizes: [number, number, number] = [of("bore|id|d"), of("od|outside|outer"), of("width|wide|b")];
-  return /\bmm\b/.test(text) && sizes.every(Number.isFinite) ? sizes : null;
+  if (!/\bmm\b/.test(text)) return null;
+  const [bore, outside, width] = labels.map((label) => label.exec(text)?.[1]);
+  return bore && outside && width ? [Number(bore), Number(outside), Number(width)] : null;
 }
+
+const labels = ["bore|id|d", "od|outside|outer", "width|wide|b"].map(
+  (names) => new RegExp(`\\b(?:${names})\\b\\D{0,3}(\\d+(?:\\.\\d+)?)`, "i"),
+);
 
 /** A bearing's number gives its sizes. */
 function numbered(sight: Sight): Remark[] {
@@ -303,8 +306,11 @@ function bored(a: string, b: string): boolean {
   return nouns(a).some((word) => !plain.test(word) && nouns(b).includes(word));
 }
 
+/** Whether a name is that of a smaller size at all. */
+const aSmaller = new RegExp(wholes.map(([small]) => small.source).join("|"));
+
 const smaller = (a: string, b: string): boolean =>
-  wholes.some(([small, large]) => small.test(a) && large.test(b) && !large.test(a));
+  aSmaller.test(a) && wholes.some(([small, large]) => small.test(a) && large.test(b) && !large.test(a));
 
 /** Of a wheel and a pinion that turn together or in one another, the pinion is the small one. */
 function pinion({ entry: { text } }: Sight): Remark[] {
@@ -326,6 +332,7 @@ function pinion({ entry: { text } }: Sight): Remark[] {
 /** Two named values that are each other's specification. */
 function against({ facts, entry }: Sight): Remark[] {
   const own = facts.filter((fact) => fact.from === "text" && fact.quantity.high === undefined);
+  if (own.length !== 2) return [];
   const spec = facts.filter(
     (fact) =>
       fact.from === "spec" ||
@@ -333,7 +340,7 @@ function against({ facts, entry }: Sight): Remark[] {
   );
   const [a, b] = own;
   const [x, y] = spec;
-  if (own.length !== 2 || spec.length !== 2 || !a || !b || !x || !y || near(x.si, y.si, 0.02)) return [];
+  if (spec.length !== 2 || !a || !b || !x || !y || near(x.si, y.si, 0.02)) return [];
   if (a.dimension !== b.dimension || x.dimension !== a.dimension || x.dimension !== y.dimension) return [];
   const [na, nb, nx, ny] = [tag(a), tag(b), tag(x), tag(y)];
   const straight = na === nx && nb === ny;

@@ -1,6 +1,6 @@
 import { againstLimits, limitsOf } from "#lib/reference/index.ts";
 import { near, plain, sayIn, stepOf } from "../figures.ts";
-import type { EntryRule, Remark } from "../rule.ts";
+import { type EntryRule, firstOf, type Remark } from "../rule.ts";
 import { type Fact, relatedFacts, type Sight } from "../sight.ts";
 import { decisionIn, fitIn, type Side, sideOf } from "../words.ts";
 
@@ -11,7 +11,7 @@ export const pairFit: EntryRule = {
   explanation:
     "What slides or drops in by hand must be smaller than its hole; what is pressed must be larger, and by a few thousandths of its size, or the outer part gives. Two measured sizes say at once whether the words can be true.",
   source: "arithmetic; ISO 286-1 for classes of fit",
-  check: (sight) => [...pair(sight), ...classOf(sight), ...fitSaid(sight), ...cavity(sight)].slice(0, 1),
+  check: (sight) => firstOf(sight, pair, classOf, fitSaid, cavity),
   examples: [
     {
       says: "larger than the housing it drops into",
@@ -104,11 +104,12 @@ function fitSaid(sight: Sight): Remark[] {
   const fit = /\b\d{1,3}(?:\.\d+)?\s?H\d{1,2}\s?\/\s?([a-z]{1,2})\d{1,2}\b/.exec(
     `${sight.entry.text} ${sight.entry.context.spec ?? ""}`,
   );
-  const letter = fit?.[1]?.[0] ?? "";
+  if (!fit) return [];
+  const letter = fit[1]?.[0] ?? "";
   const said = fitIn(saidOf(sight));
   const clears = /[a-h]/.test(letter);
   const grips = /[s-z]/.test(letter);
-  if (!fit || said === null || !(said === "tight" ? clears : grips)) return [];
+  if (said === null || !(said === "tight" ? clears : grips)) return [];
   return [
     {
       severity: "wrong",
@@ -154,6 +155,15 @@ function slipOf(main: Fact, other: Fact, { remarks, all }: Sight): Remark | null
   };
 }
 
+const soft =
+  /\b(?:rubber|leather|felt|nylon|plastic|cork|wood|seal|packing|cup|o-?ring|hose|grommet|neoprene|ptfe|fibre)\b/;
+
+/** What goes in moves in its hole. */
+const moves = (inner: Fact, outer: Fact, { what }: Sight): boolean =>
+  /\b(?:piston|valve stem|stem|plunger|journal|crank-?pin|running|slides?|sliding|spindle)\b/.test(
+    `${inner.name} ${what}`,
+  ) && !/\bpiston boss|gudgeon|wrist\b/.test(`${inner.name} ${outer.name}`);
+
 function judged(sight: Sight, inner: Fact, outer: Fact): Remark | null {
   const innerLow = inner.low ?? inner.si;
   const over = innerLow - (outer.high ?? outer.si);
@@ -175,11 +185,7 @@ function judged(sight: Sight, inner: Fact, outer: Fact): Remark | null {
       found: `${words}: ${by(over)} too large to go in freely.`,
       expected: "The inner part smaller than its hole.",
     };
-  const soft =
-    /\b(?:rubber|leather|felt|nylon|plastic|cork|wood|seal|packing|cup|o-?ring|hose|grommet|neoprene|ptfe|fibre)\b/.test(
-      sight.all,
-    );
-  if (over > size * 0.005 && over > 2e-5 && !soft && said !== "clear")
+  if (over > size * 0.005 && over > 2e-5 && said !== "clear" && !soft.test(sight.all))
     return {
       severity: "doubtful",
       found: `${words}: ${by(over)} of interference.`,
@@ -187,14 +193,10 @@ function judged(sight: Sight, inner: Fact, outer: Fact): Remark | null {
         "A few thousandths of the diameter at the most; more than that bursts or yields the outer part.",
       source: "common practice, no source",
     };
-  const moves =
-    /\b(?:piston|valve stem|stem|plunger|journal|crank-?pin|running|slides?|sliding|spindle)\b/.test(
-      `${inner.name} ${sight.what}`,
-    ) && !/\bpiston boss|gudgeon|wrist\b/.test(`${inner.name} ${outer.name}`);
   if (
     said === null &&
-    moves &&
     over > unsure &&
+    moves(inner, outer, sight) &&
     !/\b(?:before|prior to|to be) (?:ream|bor|hon|lapp|scrap|fit)|\bunreamed|rough|blank|undersize|as cast|heat/.test(
       sight.all,
     ) &&

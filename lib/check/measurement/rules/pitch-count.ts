@@ -10,6 +10,12 @@ export const pitchCount: EntryRule = {
   source: "arithmetic",
   check: (sight) => {
     const { facts, all } = sight;
+    const count = facts.find(
+      (fact) =>
+        (fact.dimension === "count" || fact.dimension === "number") &&
+        /\b(?:links?|holes?|rack|pitches|rivets?|rollers?)\b/.test(`${fact.label} ${fact.quantity.unit}`),
+    );
+    if (!count) return [];
     const pitch = facts.find(
       (fact) =>
         fact.dimension === "length" && /\bpitch\b/.test(fact.label) && !/circle|diameter/.test(fact.label),
@@ -20,13 +26,7 @@ export const pitchCount: EntryRule = {
         fact.dimension === "length" &&
         /\b(?:length|long|overall|total|row)\b/.test(fact.label),
     );
-    const count = facts.find(
-      (fact) =>
-        (fact.dimension === "count" || fact.dimension === "number") &&
-        /\b(?:links?|holes?|rack|pitches|rivets?|rollers?)\b/.test(`${fact.label} ${fact.quantity.unit}`),
-    );
-    if (!pitch || !length || !count || pitch.from === "fastener" || /\bcircle|gear wheel\b/.test(all))
-      return [];
+    if (!pitch || !length || pitch.from === "fastener" || /\bcircle|gear wheel\b/.test(all)) return [];
     const should = length.si / pitch.si;
     if (near(should, count.si, 0.03) || Math.abs(should - count.si) <= 1.05) return [];
     return [

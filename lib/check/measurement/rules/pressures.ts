@@ -1,5 +1,5 @@
 import { sayIn } from "../figures.ts";
-import type { EntryRule, Remark } from "../rule.ts";
+import { type EntryRule, firstOf, type Remark } from "../rule.ts";
 import type { Sight } from "../sight.ts";
 
 /** Pressures of one vessel in an order in which they cannot stand. */
@@ -9,7 +9,7 @@ export const pressureOrder: EntryRule = {
   explanation:
     "A boiler is tested above its working pressure, its valve lifts at it, and behind a regulator there is no more than before it. Boilers and vessels fall under local codes and their inspectors.",
   source: "common practice, no source; boilers and vessels fall under local codes and their inspectors",
-  check: (sight) => [...vacuum(sight), ...pressures(sight)].slice(0, 1),
+  check: (sight) => firstOf(sight, vacuum, pressures),
   examples: [
     {
       says: "no vacuum deeper than the atmosphere",

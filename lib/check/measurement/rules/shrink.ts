@@ -1,6 +1,6 @@
 import { expansionOf, growth, saySource } from "#lib/reference/index.ts";
 import { plain, sayIn } from "../figures.ts";
-import type { EntryRule, Remark } from "../rule.ts";
+import { type EntryRule, firstOf, type Remark } from "../rule.ts";
 import { relatedFacts, type Sight } from "../sight.ts";
 
 /** Whether the heat or the cold named is enough for a shrink fit. */
@@ -10,7 +10,7 @@ export const shrink: EntryRule = {
   explanation:
     "A ring opens by its diameter, times the expansion of its metal, times the rise in temperature. If that is less than the interference, it will not drop on, and stops half way. Hot metal and frozen metal burn: gloves, and nothing flammable near.",
   source: "linear expansion near room temperature, as in the reference tables",
-  check: (sight) => [...enough(sight), ...grown(sight)].slice(0, 1),
+  check: (sight) => firstOf(sight, enough, grown),
   examples: [
     {
       says: "60 °C do not open a ring by 0.3 mm",

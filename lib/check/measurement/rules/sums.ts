@@ -1,5 +1,5 @@
 import { near, roomOf, sayIn } from "../figures.ts";
-import type { EntryRule, Remark } from "../rule.ts";
+import { type EntryRule, firstOf, type Remark } from "../rule.ts";
 import { type Fact, relatedFacts, type Sight } from "../sight.ts";
 
 /** A stack, a total or a difference that its parts do not give. */
@@ -9,7 +9,7 @@ export const sums: EntryRule = {
   explanation:
     "A stack is as high as its pieces, a clearance is the hole less the shaft, a wall is half of what the outside exceeds the inside. A figure that the others do not give was mistaken somewhere.",
   source: "arithmetic",
-  check: (sight) => [...stack(sight), ...alike(sight), ...differenceOf(sight), ...remains(sight)].slice(0, 1),
+  check: (sight) => firstOf(sight, stack, alike, differenceOf, remains),
   examples: [
     { says: "adds up", entry: { text: "0.040 + 0.015 + 0.003 = 0.058 in", what: "packing" }, finds: 0 },
     {
@@ -65,11 +65,12 @@ const figuresOf: Record<string, number> = { two: 2, three: 3, four: 4, five: 5, 
 
 /** "Two 30 Ω coils in parallel" are half of one. */
 function alike({ main, all }: Sight): Remark[] {
+  if (main?.dimension !== "resistance") return [];
   const said =
     /\b(two|three|four|five|six|[2-9]) (?:x )?(\d+(?:\.\d+)?) ?(k|m)?(?:ω|ohms?) [a-z ]{0,24}?\bin (parallel|series)\b/.exec(
       all,
     );
-  if (!said || main?.dimension !== "resistance") return [];
+  if (!said) return [];
   const count = figuresOf[said[1] ?? ""] ?? Number(said[1]);
   const one = Number(said[2]) * ({ k: 1e3, m: 1e6 }[said[3] ?? ""] ?? 1);
   const should = said[4] === "series" ? one * count : one / count;
@@ -91,20 +92,16 @@ const wholeWords =
 const notAPart =
   /\b(?:limit|spec(?:ified)?|allow\w*|max(?:imum)?|min(?:imum)?|target|required|diameter|o\.?d|i\.?d|bore|clearance|float|tolerance|gap|space|between|nominal|was|before|after|capacity|speed|temperature|instrument|should|wanted|fit|drained|left over|remaining|available|room|recess|method|level|each|per|number|average|mean|stroke|other|total|overall|housing|shaft|hole|count|free|nameplate|rating|rated|supply|measured|book|manual|drawing|old)\b/;
 
+/** Kinds of value that add up. */
+const adding = new Set("length mass volume resistance time count voltage capacitance".split(" "));
+
 /** A total and the pieces of which it is made. */
 function stack(sight: Sight): Remark[] {
   const { main, what } = sight;
+  if (!main || sight.reading.kind === "sum" || !adding.has(main.dimension)) return [];
   const rest = relatedFacts(sight).filter(
-    (fact) => fact.dimension === main?.dimension || fact.dimension === "count" || fact.dimension === "number",
+    (fact) => fact.dimension === main.dimension || fact.dimension === "count" || fact.dimension === "number",
   );
-  if (
-    !main ||
-    sight.reading.kind === "sum" ||
-    !["length", "mass", "volume", "resistance", "time", "count", "voltage", "capacitance"].includes(
-      main.dimension,
-    )
-  )
-    return [];
   if (/\bparallel\b/.test(sight.all)) return parallel(sight, main);
   const same = rest.filter((fact) => fact.dimension === main.dimension);
   const mainIsWhole = wholeWords.test(what) && !/\b(?:of total|run-?out|indicator)\b/.test(what);
@@ -189,7 +186,7 @@ function differenceOf(sight: Sight): Remark[] {
   const lengths = relatedFacts(sight).filter(
     (fact) => fact.dimension === "length" && !/\b(?:limit|spec|allow)/.test(fact.name),
   );
-  if (main?.dimension !== "length") return [];
+  if (main?.dimension !== "length" || lengths.length === 0) return [];
   const [o, i] = [
     lengths.find((fact) => outside.test(fact.label)),
     lengths.find((fact) => inside.test(fact.label) && !outside.test(fact.label)),

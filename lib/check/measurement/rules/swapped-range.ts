@@ -103,14 +103,16 @@ const inverse = /\bf\/\d|\b[sa]\.?w\.?g\b|\bgauge\b/i;
 
 /** "max 12 min 18 N·m": both in one text. */
 function mostThenLeast(text: string): Remark | null {
-  const figures = [mostFigure, leastFigure].map((one) => Number(one.exec(text)?.[1] ?? Number.NaN));
-  const [most = Number.NaN, least = Number.NaN] = inverse.test(text) ? figures.reverse() : figures;
-  const oneUnit = new Set(text.match(/[a-zµΩ°"][a-z/·²"]*\s*(?=,|$|;)/gi) ?? []).size <= 1;
-  if (!(least > most) || !oneUnit) return null;
+  const [first, second] = [mostFigure, leastFigure].map((one) => Number(one.exec(text)?.[1] ?? Number.NaN));
+  if (first === undefined || second === undefined || Number.isNaN(first + second)) return null;
+  const turned = inverse.test(text);
+  if (turned ? first <= second : second <= first) return null;
+  const units = new Set(text.match(/[a-zµΩ°"][a-z/·²"]*\s*(?=,|$|;)/gi) ?? []);
+  if (units.size > 1) return null;
   return {
     severity: "wrong",
     found: `“${text}”: the least is above the most.`,
-    expected: inverse.test(text) ? "The smaller number is the larger size." : "A least below the most.",
+    expected: turned ? "The smaller number is the larger size." : "A least below the most.",
     meant: "the two changed places?",
   };
 }

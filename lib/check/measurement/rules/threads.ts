@@ -1,7 +1,7 @@
 import type { ThreadDesignation } from "#lib/quantity/index.ts";
 import { saySource, threadsLike } from "#lib/reference/index.ts";
 import { near, plain } from "../figures.ts";
-import type { EntryRule, Remark } from "../rule.ts";
+import { type EntryRule, firstOf, type Remark } from "../rule.ts";
 import type { Fact, Named, Sight } from "../sight.ts";
 import { nearestThreads, threadsOf } from "../threads-of.ts";
 
@@ -12,7 +12,7 @@ export const threads: EntryRule = {
   explanation:
     "Each series of threads gives a diameter its pitch. A pitch of another series means that one of the two was misread. The tables say which thread it may have been.",
   source: "ISO 261, ASME B1.1, BS 84, BS 93, BS 811, ISO 228-1, as in the reference tables",
-  check: (sight) => [...unlisted(sight), ...pitchApart(sight), ...sizeApart(sight)].slice(0, 1),
+  check: (sight) => firstOf(sight, unlisted, pitchApart, sizeApart),
   examples: [
     {
       says: "18 to the inch is Whitworth",

@@ -12,10 +12,11 @@ export const usual: EntryRule = {
   check: (sight) => {
     const { main, what } = sight;
     if (!main || (main.quantity.role === "difference" && main.dimension === "temperature")) return [];
+    const [own, withPart] = [`${what} `, `${what} ${sight.part}`];
     for (const row of rows) {
       if (
         row.dimension !== main.dimension ||
-        !row.name.test(`${what} ${row.part ? sight.part : ""}`) ||
+        !row.name.test(row.part ? withPart : own) ||
         row.not?.test(sight.all)
       )
         continue;

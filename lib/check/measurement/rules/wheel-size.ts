@@ -1,5 +1,5 @@
 import { near, sayIn } from "../figures.ts";
-import type { EntryRule, Remark } from "../rule.ts";
+import { type EntryRule, firstOf, type Remark } from "../rule.ts";
 import { type Fact, relatedFacts, type Sight } from "../sight.ts";
 import { isTeeth } from "../wheels.ts";
 
@@ -10,7 +10,7 @@ export const wheelSize: EntryRule = {
   explanation:
     "A gear's pitch diameter is its teeth by its module; outside it is two modules more; two gears that mesh stand half of both pitch diameters apart.",
   source: "ISO 54 and ISO 1122-1 (from memory): pitch diameter is module by teeth",
-  check: (sight) => [...centres(sight), ...pitchCircle(sight)].slice(0, 1),
+  check: (sight) => firstOf(sight, centres, pitchCircle),
   examples: [
     {
       says: "a centre distance is half the teeth by the module",
@@ -91,11 +91,12 @@ function centres(sight: Sight): Remark[] {
 /** Pitch diameter and outside diameter of a spur gear, from teeth and module. */
 function pitchCircle(sight: Sight): Remark[] {
   const { main, what } = sight;
-  if (main?.dimension !== "length" || relatedFacts(sight).length === 0) return [];
-  const module = moduleOf(sight);
+  if (main?.dimension !== "length") return [];
   const teeth = relatedFacts(sight).filter(isTeeth);
   const [only] = teeth;
-  if (module === null || !only || teeth.length !== 1 || /\bhelical|bevel|worm\b/.test(sight.all)) return [];
+  if (!only || teeth.length !== 1) return [];
+  const module = moduleOf(sight);
+  if (module === null || /\bhelical|bevel|worm\b/.test(sight.all)) return [];
   if (/\bpitch (?:circle )?dia|\bpcd\b|\bpitch circle\b/.test(what))
     return lengthOff(main, module * only.si, "teeth by module");
   if (/\b(?:outside|outer|blank|tip|o\.?d\.?|overall) ?(?:dia)?/.test(what))
