@@ -46,18 +46,21 @@ function nameKey({ name }: PartLine): string {
   return `name:${name.toLowerCase().replace(/\s+/g, " ")}`;
 }
 
-/** How much of a text stands on a dimension; the table of the measurement has it whole. */
-const mostLetters = 40;
+/** The most that stands on a dimension, in letters; the table of the measurement has everything. */
+const mostLetters = 24;
 
 /**
- * What stands on the dimension of a measurement: the value as fitted, else as specified, and the limit; where nobody
- * has said one, what is measured. As found is not as it should be, and stands in the table alone.
+ * What stands on the dimension of a measurement: the value as fitted, else as specified, and the limit where there is
+ * room for it; where nobody has said one, what is measured. As found is not as it should be: the table alone has it.
  */
 export function dimensionText({ values, what }: Pick<MeasurementLine, "values" | "what">): string {
   const typed = (name: keyof typeof values) => values[name]?.typed.replace(/\s+/g, " ").trim() ?? "";
   const value = typed("asFitted") || typed("specified");
-  const limit = typed("limit") && (value === "" ? `limit ${typed("limit")}` : `(limit ${typed("limit")})`);
-  const text = [value, limit].filter(Boolean).join(" ") || what.trim() || "not said what";
-  const letters = [...text];
-  return letters.length <= mostLetters ? text : `${letters.slice(0, mostLetters - 1).join("")}…`;
+  const limit = typed("limit") && `limit ${typed("limit")}`;
+  const alone = value || limit || what.trim() || "not said what";
+  const both = value && limit ? [`${value} (${limit})`] : [];
+  // The same in other units, in brackets, is the first to go.
+  const choices = [...both, alone, alone.replace(/\s*\([^()]*\)$/, "")];
+  const fits = choices.find((text) => [...text].length <= mostLetters);
+  return fits ?? `${[...alone].slice(0, mostLetters - 1).join("")}…`;
 }
