@@ -20,6 +20,7 @@ import {
   width,
 } from "./job/beats.mjs";
 import { captionTrack, edits, markId, marks, recordingRow } from "./job/build.mjs";
+import { drawingOf } from "./job/figures.mjs";
 import {
   assemblies,
   build,
@@ -63,6 +64,7 @@ async function takeStill({ of, at, alt, later = false }, rank) {
     width,
     height,
     alt,
+    drawing: drawingOf(of),
     rank,
     gone: null,
     rev: 0,
