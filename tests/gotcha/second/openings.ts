@@ -6,7 +6,7 @@ import {
   type Sighting,
   severities,
 } from "#lib/build/index.ts";
-import type { Opening } from "#lib/gotcha/index.ts";
+import type { OpenedPart, Opening } from "#lib/gotcha/index.ts";
 import type { Asked } from "../measure.ts";
 import type { Lesson, SecondBook, Specimen } from "./read.ts";
 
@@ -80,12 +80,10 @@ function openingOf(
     machine: { id, maker, model, serial, years, variant },
     assembly: { name: assembly, inside: [] },
     parts: [
-      ...listed.map(
-        ({ name }) => ({ name, make: makeOf(name)?.make ?? "", maker: makeOf(name)?.maker ?? "" }) as const,
-      ),
-      ...elsewhere,
+      ...listed.map((part): OpenedPart => ({ ...part, make: "", maker: "", ...makeOf(part.name) })),
+      ...elsewhere.map((part) => ({ ...part, here: false })),
     ],
-    kit: one.kits[0] ?? "",
+    kits: one.kits,
     buildId: null,
   };
 }
