@@ -1,6 +1,7 @@
 import { captionsLine } from "./captions.ts";
 import { checkValuesLine } from "./check-values.ts";
 import { compileLine } from "./compile.ts";
+import { duplicatesLine } from "./duplicates.ts";
 import { ledgerLine } from "./ledger.ts";
 import type { BenchLine } from "./measure.ts";
 import { printLine } from "./print.ts";
@@ -18,6 +19,7 @@ export const lines: readonly BenchLine[] = [
   sheetLine,
   writeLine,
   searchLine,
+  duplicatesLine,
   checkValuesLine,
   captionsLine,
   compileLine,
