@@ -39,15 +39,16 @@ export function alikes(gotchas: readonly Gotcha[], only?: Gotcha): Alike[] {
   const weight = rarity(all);
   const [first, ...others] = all.map((gotcha) => saidBy(gotcha, weight));
   if (!first) return [];
-  const pairs = only ? others.map((other): [Said, Said] => [first, other]) : sharing([first, ...others]);
+  const pairs: Alike[] = [];
   const meet = meeting();
-  return pairs
-    .map(([one, other]) => ({ one, other, likeness: likenessOf(one, other) }))
-    .filter(
-      ({ one, other, likeness }) => likeness >= alikeFrom && couldBeSame(one.gotcha, other.gotcha, meet),
-    )
-    .map(({ one, other, likeness }): Alike => ({ ids: [one.gotcha.id, other.gotcha.id], likeness }))
-    .sort((a, b) => b.likeness - a.likeness);
+  const compare = (one: Said, other: Said) => {
+    const likeness = likenessOf(one, other);
+    if (likeness < alikeFrom || !couldBeSame(one.gotcha, other.gotcha, meet)) return;
+    pairs.push({ ids: [one.gotcha.id, other.gotcha.id], likeness });
+  };
+  if (only) for (const other of others) compare(first, other);
+  else eachSharing([first, ...others], compare);
+  return pairs.sort((a, b) => b.likeness - a.likeness);
 }
 
 /**
@@ -55,9 +56,8 @@ export function alikes(gotchas: readonly Gotcha[], only?: Gotcha): Alike[] {
  * of it could not reach the threshold. Of two that do, the rarest word they share is then among those of both
  * (prefix filtering: Bayardo, Ma, Srikant 2007, "Scaling up all pairs similarity search"; from memory).
  */
-function sharing(all: readonly Said[]): [Said, Said][] {
+function eachSharing(all: readonly Said[], compare: (one: Said, other: Said) => void): void {
   const known = new Map<string, Said[]>();
-  const pairs: [Said, Said][] = [];
   for (const one of all) {
     const met = new Set<Said>();
     for (const word of rarestOf(one)) {
@@ -66,9 +66,8 @@ function sharing(all: readonly Said[]): [Said, Said][] {
       there.push(one);
       known.set(word, there);
     }
-    for (const other of met) pairs.push([other, one]);
+    for (const other of met) compare(other, one);
   }
-  return pairs;
 }
 
 /** The rarest words of what is said, until the others together weigh less than the threshold asks. */
