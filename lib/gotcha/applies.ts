@@ -142,9 +142,15 @@ function partMade(scope: Scope, opening: Opening): Place[] {
   const places = [place(made, `whether the ${name} is ${article(make)}`, `${name} is ${article(make)}`)];
   if (partMaker.trim() === "" || made === "contrary") return places;
   const by = anyOf(
-    here.map((part) => (part.make === make ? same(partMaker, part.maker) : same(make, part.make))),
+    here.map((part) => (part.make === make ? madeBy(partMaker, part) : same(make, part.make))),
   );
   return [...places, place(by, `whether ${partMaker} made it`, `made by ${partMaker}`)];
+}
+
+/** Who made a part is written with more beside it: "Nordholt, by post". */
+function madeBy(wanted: string, { maker }: OpenedPart): Lies {
+  if (maker.trim() === "") return "unknown";
+  return names(wanted, maker) ? "same" : "contrary";
 }
 
 function partsNamed({ item }: Scope, { parts }: Opening): OpenedPart[] {

@@ -25,7 +25,7 @@ function pumpBuild() {
   });
   document.build.assemblyId = "pump";
   document.marks = [
-    sampleMark(1, "part", { event: "obtained", itemId: "pump-seal", source: "Nordholt" }),
+    sampleMark(1, "part", { event: "obtained", itemId: "pump-seal", source: "Nordholt, by post" }),
     sampleMark(2, "part", { event: "removed", itemId: "box-seal", words: "an original one" }),
   ];
   return document;
