@@ -122,10 +122,8 @@ function WriteOne({ open }: { open: OpenBook }) {
   const id = useId();
   const same = useMemo(() => {
     const written = newGotcha({ id: "new", symptom, noted: "" });
-    const ids = new Set(
-      symptom.trim().length > 8 ? alikes(open.book.gotchas, written).map((one) => one.ids[1]) : [],
-    );
-    return open.book.gotchas.filter((one) => ids.has(one.id)).slice(0, 3);
+    const pairs = symptom.trim().length > 8 ? alikes(open.book.gotchas, written) : [];
+    return pairs.slice(0, 3).flatMap((pair) => open.book.gotchas.find((one) => one.id === pair.ids[1]) ?? []);
   }, [symptom, open.book]);
   return (
     <form

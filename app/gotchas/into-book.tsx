@@ -83,6 +83,7 @@ function alike(lines: readonly BriefLine[], symptom: string): BriefLine[] {
   const [first] = gotchas;
   if (!first) return [];
   const written = { ...first, id: "", symptom, notSame: [], supersedes: [], appliesTo: [], joinedInto: null };
-  const ids = new Set(alikes(gotchas, written).map((one) => one.ids[1]));
-  return lines.filter((line) => ids.has(line.entry.gotcha.id)).slice(0, 3);
+  return alikes(gotchas, written)
+    .slice(0, 3)
+    .flatMap((one) => lines.find((line) => line.entry.gotcha.id === one.ids[1]) ?? []);
 }

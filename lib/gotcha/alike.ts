@@ -37,31 +37,74 @@ export function alikes(gotchas: readonly Gotcha[], only?: Gotcha): Alike[] {
   );
   const all = only ? [only, ...present] : present;
   const weight = rarity(all);
-  const said = all.map((gotcha) => saidBy(gotcha, weight));
+  const [first, ...others] = all.map((gotcha) => saidBy(gotcha, weight));
+  if (!first) return [];
   const pairs: Alike[] = [];
-  for (const [index, one] of said.entries()) {
-    if (only && index > 0) break;
-    for (const other of said.slice(index + 1)) {
-      const likeness = couldBeSame(one.gotcha, other.gotcha) ? likenessOf(one, other) : 0;
-      if (likeness >= alikeFrom) pairs.push({ ids: [one.gotcha.id, other.gotcha.id], likeness });
-    }
-  }
+  const meet = meeting();
+  const compare = (one: Said, other: Said) => {
+    const likeness = likenessOf(one, other);
+    if (likeness < alikeFrom || !couldBeSame(one.gotcha, other.gotcha, meet)) return;
+    pairs.push({ ids: [one.gotcha.id, other.gotcha.id], likeness });
+  };
+  if (only) for (const other of others) compare(first, other);
+  else eachSharing([first, ...others], compare);
   return pairs.sort((a, b) => b.likeness - a.likeness);
 }
 
-/** Not where the restorer has said no, or where they name different assemblies or makers. */
-function couldBeSame(one: Gotcha, other: Gotcha): boolean {
-  if (one.notSame.includes(other.id) || other.notSame.includes(one.id)) return false;
-  if (one.supersedes.includes(other.id) || other.supersedes.includes(one.id)) return false;
-  return meet(one, other, "assembly") && meet(one, other, "maker");
+/**
+ * The pairs that can be alike enough, and not all others: each is known by its rarest words, so many that what is left
+ * of it could not reach the threshold. Of two that do, the rarest word they share is then among those of both
+ * (prefix filtering: Bayardo, Ma, Srikant 2007, "Scaling up all pairs similarity search"; from memory).
+ */
+function eachSharing(all: readonly Said[], compare: (one: Said, other: Said) => void): void {
+  const known = new Map<string, Said[]>();
+  for (const one of all) {
+    const met = new Set<Said>();
+    for (const word of rarestOf(one)) {
+      const there = known.get(word) ?? [];
+      for (const other of there) met.add(other);
+      there.push(one);
+      known.set(word, there);
+    }
+    for (const other of met) compare(other, one);
+  }
 }
 
-function meet(one: Gotcha, other: Gotcha, what: "assembly" | "maker"): boolean {
-  const of = (gotcha: Gotcha) =>
-    gotcha.appliesTo.map((scope) => scope[what]).filter((name) => name.trim() !== "");
-  const [a, b] = [of(one), of(other)];
-  if (a.length === 0 || b.length === 0) return true;
-  return a.some((name) => b.some((with_) => names(name, with_) || names(with_, name)));
+/** The rarest words of what is said, until the others together weigh less than the threshold asks. */
+function rarestOf({ words, length }: Said): string[] {
+  const rarestFirst = [...words].sort(([a, one], [b, other]) => other - one || (a < b ? -1 : 1));
+  let left = length ** 2;
+  const enough = rarestFirst.findIndex(([, weight]) => {
+    const before = left;
+    left -= weight ** 2;
+    return before < (alikeFrom * length) ** 2;
+  });
+  return rarestFirst.slice(0, enough < 0 ? undefined : enough).map(([word]) => word);
+}
+
+type Meet = (a: string, b: string) => boolean;
+
+/** Whether one of two names means the other; the same names come again and again in a book. */
+function meeting(): Meet {
+  const known = new Map<string, boolean>();
+  return (a, b) => {
+    const key = `${a}\n${b}`;
+    const told = known.get(key) ?? (names(a, b) || names(b, a));
+    known.set(key, told);
+    return told;
+  };
+}
+
+/** Not where the restorer has said no, or where they name different assemblies or makers. */
+function couldBeSame(one: Gotcha, other: Gotcha, meet: Meet): boolean {
+  if (one.notSame.includes(other.id) || other.notSame.includes(one.id)) return false;
+  if (one.supersedes.includes(other.id) || other.supersedes.includes(one.id)) return false;
+  return (["assembly", "maker"] as const).every((what) => {
+    const of = (gotcha: Gotcha) =>
+      gotcha.appliesTo.map((scope) => scope[what]).filter((name) => name.trim() !== "");
+    const [a, b] = [of(one), of(other)];
+    return a.length === 0 || b.length === 0 || a.some((name) => b.some((with_) => meet(name, with_)));
+  });
 }
 
 /** How rare each word is among the entries: the logarithm of their number over those that have it. */

@@ -8,20 +8,23 @@ export interface Opening {
   /** The assembly, and the names of those inside it. */
   assembly: { name: string; inside: readonly string[] };
   parts: readonly OpenedPart[];
-  kit: string;
+  /** The kits that the build holds, each with its supplier. None is not known: it may be bought yet. */
+  kits: readonly string[];
   /** The build it is opened in; null before there is one. */
   buildId: string | null;
 }
 
 export interface OpenedPart {
   name: string;
+  /** Whether it lies in what is opened, or nobody has said where it lies. */
+  here: boolean;
   make: "" | "original" | "reproduction";
   /** Who made it, where it is a reproduction. */
   maker: string;
 }
 
 /** How a scope fits an opening, from the closest to the widest. */
-export type Tie = "assembly" | "inside" | "maker" | "kind" | "model" | "sister";
+export type Tie = "assembly" | "inside" | "maker" | "kind" | "thing" | "model" | "sister";
 
 export interface Match {
   tie: Tie;
@@ -39,6 +42,7 @@ const closenessOf: Record<Tie, number> = {
   inside: 0.95,
   maker: 0.9,
   kind: 0.85,
+  thing: 0.85,
   model: 0.8,
   sister: 0.5,
 };
@@ -63,7 +67,7 @@ export function matchScope(scope: Scope, opening: Opening): Match | null {
   const tie = tieOf(scope, opening);
   if (tie === null) return null;
   // Serial numbers and variants of another model say nothing about this one.
-  const places = tie === "sister" ? [partMade(scope, opening)] : [...placesOf(scope, opening)];
+  const places = tie === "sister" ? partMade(scope, opening) : [...placesOf(scope, opening)];
   const asked = places.filter((place) => place !== null);
   if (asked.some((place) => place.lies === "contrary")) return null;
   const unknown = asked.filter((place) => place.lies === "unknown").map((place) => place.what);
@@ -71,19 +75,26 @@ export function matchScope(scope: Scope, opening: Opening): Match | null {
   return { tie, closeness: closenessOf[tie] * UNKNOWN ** unknown.length, unknown, holds };
 }
 
-function tieOf(scope: Scope, { machine, assembly }: Opening): Tie | null {
+function tieOf(scope: Scope, opening: Opening): Tie | null {
+  const { machine, assembly } = opening;
   const maker = same(scope.maker, machine.maker);
   const model = same(scope.model, machine.model);
   if (maker === "contrary") return null;
-  if (scope.assembly.trim() === "") {
-    if (scope.maker === "" && scope.model === "") return null;
-    return model === "contrary" ? null : "model";
-  }
+  if (scope.assembly.trim() === "") return model === "contrary" ? null : tieWithoutAssembly(scope, opening);
   const here = names(scope.assembly, assembly.name);
   if (!here && !assembly.inside.some((name) => names(scope.assembly, name))) return null;
   if (model === "contrary") return maker === "same" ? "sister" : null;
   if (scope.model.trim() === "") return scope.maker.trim() === "" ? "kind" : "maker";
   return here ? "assembly" : "inside";
+}
+
+/** A part or kit ties by itself, wherever it lies here; one known to lie in another assembly does not concern this. */
+function tieWithoutAssembly(scope: Scope, opening: Opening): Tie | null {
+  const parts = partsNamed(scope, opening);
+  if (parts.some((part) => part.here)) return "thing";
+  if (parts.length > 0) return null;
+  if (scope.maker.trim() + scope.model.trim() !== "") return "model";
+  return scope.item.trim() === "" && kitHeld(scope, opening) === "same" ? "thing" : null;
 }
 
 interface Place {
@@ -110,22 +121,46 @@ function* placesOf(scope: Scope, opening: Opening): Generator<Place | null> {
       );
   yield kit.trim() === ""
     ? null
-    : place(same(kit, opening.kit), `whether the kit ${kit} is used`, `kit ${kit}`);
-  yield partMade(scope, opening);
+    : place(kitHeld(scope, opening), `whether the kit ${kit} is used`, `the kit ${kit} is used`);
+  yield* partMade(scope, opening);
 }
 
-function partMade(scope: Scope, { parts }: Opening): Place | null {
-  if (scope.make === "") return null;
-  const part = scope.item === "" ? undefined : parts.find((one) => names(scope.item, one.name));
-  const made = part?.make ? (part.make === scope.make ? "same" : "contrary") : "unknown";
-  const by = scope.partMaker.trim() === "" ? "same" : same(scope.partMaker, part?.maker ?? "");
-  const lies = made === "same" ? by : made;
-  const name = scope.item || "part";
-  return place(
-    lies,
-    `whether the ${name.toLowerCase()} is ${article(scope.make)}`,
-    `${name.toLowerCase()} is ${article(scope.make)}`,
+/** Whether a kit of that name or number is among those that the build holds. */
+function kitHeld({ kit }: Scope, { kits }: Opening): Lies {
+  if (kits.length === 0) return "unknown";
+  return kits.some((one) => names(kit, one)) ? "same" : "contrary";
+}
+
+/** Whether the part is of the make that is asked for, and whether it is that maker's: what is not known counts each. */
+function partMade(scope: Scope, opening: Opening): Place[] {
+  const { make, partMaker } = scope;
+  if (make === "") return [];
+  const parts = partsNamed(scope, opening);
+  const here = parts.some((part) => part.here) ? parts.filter((part) => part.here) : parts;
+  const name = (scope.item || "part").toLowerCase();
+  const made = anyOf(here.map((part) => same(make, part.make)));
+  const places = [place(made, `whether the ${name} is ${article(make)}`, `${name} is ${article(make)}`)];
+  if (partMaker.trim() === "" || made === "contrary") return places;
+  const by = anyOf(
+    here.map((part) => (part.make === make ? madeBy(partMaker, part) : same(make, part.make))),
   );
+  return [...places, place(by, `whether ${partMaker} made it`, `made by ${partMaker}`)];
+}
+
+/** Who made a part is written with more beside it: "Nordholt, by post". */
+function madeBy(wanted: string, { maker }: OpenedPart): Lies {
+  if (maker.trim() === "") return "unknown";
+  return names(wanted, maker) ? "same" : "contrary";
+}
+
+function partsNamed({ item }: Scope, { parts }: Opening): OpenedPart[] {
+  return item.trim() === "" ? [] : parts.filter((part) => names(item, part.name));
+}
+
+/** Of several parts of a name, one that fits is enough. */
+function anyOf(all: readonly Lies[]): Lies {
+  if (all.includes("same")) return "same";
+  return all.length === 0 || all.includes("unknown") ? "unknown" : "contrary";
 }
 
 function article(make: "original" | "reproduction"): string {

@@ -88,6 +88,7 @@ const tieWords: Record<Tie, string> = {
   inside: "An assembly inside this one, of the same model.",
   maker: "The same assembly, on any machine of this maker.",
   kind: "The same kind of assembly, whoever made it.",
+  thing: "The same part or kit, whatever it is used in.",
   model: "Concerns the whole machine.",
   sister: "Met on the same assembly of another model of this maker; it may not hold here.",
 };

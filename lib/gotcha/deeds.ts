@@ -1,6 +1,7 @@
 import {
   type BuildDocument,
   type Gotcha,
+  type Item,
   type Machine,
   newGotcha,
   newScope,
@@ -97,8 +98,8 @@ export function openingOf(
   return {
     machine: document.machine,
     assembly: { name: assembly?.name ?? document.build.title, inside: inside.map((one) => one.name) },
-    parts: partsOf(document),
-    kit: "",
+    parts: partsOf(document, assembly ? new Set([assembly, ...inside].map((one) => one.id)) : null),
+    kits: present(document.kits).map(({ supplier, name }) => `${supplier} ${name}`.trim()),
     buildId: document.build.id,
   };
 }
@@ -107,22 +108,25 @@ export function openingOf(
  * The machine's parts, and whether they are reproductions, by what the marks say: one that was made, obtained or put
  * in another's place is, unless its source says "original"; one whose source or note says "reproduction" is.
  */
-function partsOf(document: BuildDocument): OpenedPart[] {
+function partsOf(document: BuildDocument, opened: ReadonlySet<string> | null): OpenedPart[] {
   const marks = present(document.marks).filter((mark) => mark.kind === "part");
   return present(document.items).map((item) => {
     const own = marks.filter((mark) => mark.fields.itemId === item.id);
-    const said = [item.notes, ...own.flatMap((mark) => [wordsOf(mark), wordsOf(mark, "source")])].join(" ");
-    const words = new Set(meanings(said));
-    const bought = own.findLast((mark) =>
-      /^(made|obtained|replaced|substituted)$/.test(wordsOf(mark, "event")),
-    );
-    if (words.has("reproduction"))
-      return { name: item.name, make: "reproduction", maker: bought ? wordsOf(bought, "source") : "" };
-    if (words.has("original")) return { name: item.name, make: "original", maker: "" };
-    return bought
-      ? { name: item.name, make: "reproduction", maker: wordsOf(bought, "source") }
-      : { name: item.name, make: "", maker: "" };
+    const here = opened === null || item.assemblyId === null || opened.has(item.assemblyId);
+    return { name: item.name, here, ...makeOf(item, own) };
   });
+}
+
+function makeOf(item: Item, own: readonly Mark[]): Pick<OpenedPart, "make" | "maker"> {
+  const said = [item.notes, ...own.flatMap((mark) => [wordsOf(mark), wordsOf(mark, "source")])].join(" ");
+  const words = new Set(meanings(said));
+  const bought = own.findLast((mark) =>
+    /^(made|obtained|replaced|substituted)$/.test(wordsOf(mark, "event")),
+  );
+  const maker = bought ? wordsOf(bought, "source") : "";
+  if (words.has("reproduction")) return { make: "reproduction", maker };
+  if (words.has("original")) return { make: "original", maker: "" };
+  return bought ? { make: "reproduction", maker } : { make: "", maker: "" };
 }
 
 /** The brief of a build, of all that applies to what is opened in it: but for what its own log has taught and says. */

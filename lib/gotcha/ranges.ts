@@ -29,11 +29,14 @@ function serialIn(serial: string, range: SerialRange): Lies {
   return between(one.number, range, (end) => splitSerial(end)?.number ?? 0);
 }
 
-/** Letters before the first digits, and the digits as a number; what follows them does not count. */
+/**
+ * Letters before the first digits, and the digits as a number; what follows them does not count. A prefix may begin
+ * with a digit or two itself, as in "3W 0190".
+ */
 function splitSerial(serial: string): { letters: string; number: number } | null {
-  const found = /^(\D*)(\d+)/.exec(serial.trim());
+  const found = /^(\d{1,2}\p{L}{1,3}[\s.-]*|\D*)(\d+)/u.exec(serial.trim());
   if (!found) return null;
-  const letters = (found[1] ?? "").replace(/\b(no|serial|number)\b|[^\p{L}]/giu, "");
+  const letters = (found[1] ?? "").replace(/\b(no|serial|number)\b|[^\p{L}\d]/giu, "");
   return { letters: letters.toUpperCase(), number: Number(found[2]) };
 }
 

@@ -1,6 +1,7 @@
 import { captionsLine } from "./captions.ts";
 import { checkValuesLine } from "./check-values.ts";
 import { compileLine } from "./compile.ts";
+import { duplicatesLine } from "./duplicates.ts";
 import { ledgerLine } from "./ledger.ts";
 import { ledgerPageLine } from "./ledger-page.ts";
 import type { BenchLine } from "./measure.ts";
@@ -19,6 +20,7 @@ export const lines: readonly BenchLine[] = [
   sheetLine,
   writeLine,
   searchLine,
+  duplicatesLine,
   checkValuesLine,
   captionsLine,
   compileLine,

@@ -117,6 +117,7 @@ function questions(): Record<string, string[]> {
     "rare words": many(rare),
     "part numbers": many(number),
     "two words": many(() => `${rare()} ${word()}`),
+    "four words that never stand together": many(() => `${rare()} ${rare()} ${word()} ${rare()}`),
     "a mistyped word": many(() => {
       const one = rare();
       const at = dice.whole(1, one.length - 2);

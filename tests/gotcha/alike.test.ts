@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { type Gotcha, newGotcha, newScope } from "#lib/build/index.ts";
 import { alikeFrom, alikes } from "#lib/gotcha/index.ts";
+import { measureNear, measureReworded } from "./measure.ts";
 import { reworded } from "./reworded.ts";
 
 const noted = "2026-01-01T00:00:00.000Z";
@@ -33,20 +34,13 @@ function nearPairs(first: readonly Gotcha[]): [string, string][] {
 describe("entries that may say the same", () => {
   test("a hundred reworded pairs against three hundred near ones", () => {
     const { first, second } = tellings();
-    const offered = new Map(second.map((one) => [one.id, alikes(first, one).map((pair) => pair.ids[1])]));
-    const right = second.filter((one) => offered.get(one.id)?.includes(one.id.replace(" again", ""))).length;
-    const firstOffered = second.filter(
-      (one) => offered.get(one.id)?.[0] === one.id.replace(" again", ""),
-    ).length;
-    const book = alikes(first).map((pair) => pair.ids.toSorted().join("|"));
+    const again = second.map((written) => ({ written, same: written.id.replace(" again", "") }));
+    const { right, first: firstOffered, missed } = measureReworded(first, again);
     const near = nearPairs(first);
     expect(near).toHaveLength(300);
-    const wrong = near.filter((pair) => book.includes(pair.toSorted().join("|"))).length;
+    const wrong = measureNear(first, near).length;
     console.log(
-      `offered ${right} of 100 (first ${firstOffered}), wrongly offered ${wrong} of 300, at ${alikeFrom}; missed: ${second
-        .filter((one) => !offered.get(one.id)?.includes(one.id.replace(" again", "")))
-        .map((one) => one.symptom)
-        .join("; ")}`,
+      `offered ${right} of 100 (first ${firstOffered}), wrongly offered ${wrong} of 300, at ${alikeFrom}; missed: ${missed.join("; ")}`,
     );
     expect(right).toBeGreaterThanOrEqual(90);
     expect(wrong).toBeLessThanOrEqual(6);

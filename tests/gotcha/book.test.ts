@@ -38,8 +38,8 @@ const sighting = (
 const opening: Opening = {
   machine: { id: "m", maker: "Ostrey", model: "No. 2", variant: "A", serial: "K 4120", years: "about 1911" },
   assembly: { name: "Circulating pump", inside: ["Gland"] },
-  parts: [{ name: "Lip seal", make: "reproduction", maker: "Nord" }],
-  kit: "",
+  parts: [{ name: "Lip seal", here: true, make: "reproduction", maker: "Nord" }],
+  kits: [],
   buildId: "b",
 };
 
@@ -56,6 +56,9 @@ describe("serial numbers and years", () => {
     ["between 4000 and 4200", { from: "4100", to: "5000", by }, "unknown"],
     ["", { from: "1", to: "2", by }, "unknown"],
     ["not readable", { from: "1", to: "2", by }, "unknown"],
+    ["3W 0190", { from: "3W 1", to: "3W 999", by }, "same"],
+    ["3W4410", { from: "3W 1", to: "3W 999", by }, "contrary"],
+    ["4W 0190", { from: "3W 1", to: "3W 999", by }, "contrary"],
     ["B12", { from: "A99", to: "C01", by: "text" as const }, "same"],
     ["12", { from: "1", to: "2", by: "text" as const }, "same"],
   ])("%s in %o: %s", (serial, range, lies) => {

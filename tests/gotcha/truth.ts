@@ -209,10 +209,11 @@ function asWritten(dice: Dice, real: Real, assembly: Model["assemblies"][number]
     assembly: { name: assembly.name, inside: [] },
     parts: partNames.map((name) => ({
       name,
+      here: true,
       make: dice.chance(0.95) ? (real.reproductions.has(name) ? "reproduction" : "original") : "",
       maker: "",
     })),
-    kit: "",
+    kits: [],
     buildId: null,
   };
 }

@@ -25,7 +25,7 @@ const lines = brief(
     machine: { id: "m", maker: "Ostrey", model: "No. 2", variant: "", serial: "", years: "" },
     assembly: { name: "Water pump", inside: [] },
     parts: [],
-    kit: "",
+    kits: [],
     buildId: null,
   },
   noted,

@@ -7,10 +7,12 @@ import Database from "better-sqlite3";
 import { describe, expect, test } from "vitest";
 import { check } from "#lib/check/index.ts";
 import { readFolder } from "#lib/folder/index.ts";
+import { fromJson } from "#lib/gotcha/index.ts";
 import { compile } from "#lib/procedure/index.ts";
 import { audit } from "#lib/store/audit/index.ts";
 import { backup, restore, verifyBackup } from "#lib/store/backup/index.ts";
-import { loadBuild, openWorkshop, Refused, readLastBackup } from "#lib/store/index.ts";
+import { loadBook, loadBuild, openWorkshop, Refused, readLastBackup } from "#lib/store/index.ts";
+import { readCsv } from "../publish/read-csv.ts";
 import { allFiles, allRows, freshFolder, programRoot, tamper, workshopWithEverything } from "./kept.ts";
 import { startChild } from "./kill/kill.ts";
 import type { Marked } from "./kill/works/mark.ts";
@@ -83,6 +85,29 @@ describe("a backup", () => {
       "first.mp4: ../../recordings/first.mp4",
     );
     expect(fs.readFileSync(path.join(made.folder, "README.txt"), "utf8")).toContain("NOT in this backup");
+  });
+
+  test("holds the gotcha book as plain files: every word and sighting of it, and a table", async () => {
+    const { client, workshop } = await workshopWithEverything();
+    const made = await backup(workshop, freshFolder(), options);
+    const read = (name: string) => fs.readFileSync(path.join(made.folder, "gotchas", name), "utf8");
+    const { gotchas, sightings } = await loadBook(client);
+    const kept = gotchas.filter((one) => one.gone === null);
+    expect(kept.map((one) => one.id).sort()).toEqual(["gotcha-1", "gotcha-2"]);
+    expect(fromJson(read("book.json"))).toMatchObject({ gotchas: kept, sightings });
+    // The table keeps the words and the scopes, which a reader of RFC 4180 finds in their columns.
+    const [heads = [], ...lines] = readCsv(read("book.csv"));
+    const symptoms = lines.map((line) => line[heads.indexOf("symptom")]);
+    expect(symptoms).toEqual(['\'=Gasket, "paper", tears', '\'=Gasket, "paper", tears', "The gasket rips"]);
+    expect(lines.map((line) => line[heads.indexOf("kit")])).toEqual(["Seal kit", "", ""]);
+
+    // A book that was changed afterwards is found out, like every other file.
+    fs.appendFileSync(path.join(made.folder, "gotchas", "book.json"), " ");
+    const { findings } = await verifyBackup(made.folder);
+    expect(findings.map((one) => one.found).join()).toContain("gotchas/book.json is not as it was written");
+    const restored = path.join(freshFolder(), "workshop");
+    await restore(made.folder, restored, { ...options, anyway: true });
+    expect(allRows(path.join(restored, "workshop.db")).Gotcha).toEqual(allRows(workshop.database).Gotcha);
   });
 
   test("made while another process writes holds every command that was acknowledged before it began", async () => {

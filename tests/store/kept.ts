@@ -5,7 +5,7 @@ import { Readable } from "node:stream";
 import Database from "better-sqlite3";
 import sharp from "sharp";
 import { afterEach } from "vitest";
-import { newCut, newKit, newStill } from "#lib/build/index.ts";
+import { newCut, newGotcha, newKit, newScope, newSighting, newStill } from "#lib/build/index.ts";
 import { keepStill } from "#lib/cli/doors/stills.ts";
 import { bakePicture, receiveFile } from "#lib/media/index.ts";
 import { addPlace, apply, type OpenWorkshop, rootFor } from "#lib/store/index.ts";
@@ -35,7 +35,7 @@ export interface KeptWorkshop extends OpenWorkshop {
 
 /**
  * A workshop with something of everything: a build with marks, one of them struck out, an edit and an answer whose
- * mark is gone, captions, an edit list, a still, a film brought in, and one listed where it lies.
+ * mark is gone, a book of gotchas that no build has met, captions, an edit list, a still, a film brought in, and one listed where it lies.
  */
 export async function workshopWithEverything(): Promise<KeptWorkshop> {
   const opened = freshWorkshop();
@@ -120,6 +120,34 @@ export async function workshopWithEverything(): Promise<KeptWorkshop> {
       rate: "25",
       text: "001 first V C 00:00:01:00 00:00:05:00 01:00:00:00 01:00:04:00\n",
       reels: [{ reel: "first", recordingId: "recording-1", startsAt: "" }],
+    }),
+  ];
+  document.gotchas = [
+    newGotcha({
+      id: "gotcha-1",
+      symptom: '=Gasket, "paper", tears',
+      noted: "2026-05-03T10:00:00.000Z",
+      appliesTo: [newScope({ assembly: "Water pump", kit: "Seal kit" }), newScope({ item: "Gasket" })],
+    }),
+    newGotcha({
+      id: "gotcha-2",
+      symptom: "The gasket rips",
+      noted: "2026-05-04T10:00:00.000Z",
+      joinedInto: "gotcha-1",
+    }),
+    newGotcha({
+      id: "gotcha-3",
+      symptom: "Taken back",
+      noted: "2026-05-04T10:00:00.000Z",
+      gone: "2026-05-05T10:00:00.000Z",
+    }),
+  ];
+  document.sightings = [
+    newSighting({
+      id: "sighting-1",
+      gotchaId: "gotcha-2",
+      outcome: "avoided",
+      at: "2026-05-06T10:00:00.000Z",
     }),
   ];
   await writeDocument(opened, document);

@@ -9,7 +9,7 @@ import { noteBackup } from "../sqlite/note-backup.ts";
 import { appliedMigrations, openToRead, readPlaces } from "../sqlite/read.ts";
 import { snapshot } from "../sqlite/snapshot.ts";
 import type { Workshop } from "../workshop.ts";
-import { writeBuilds } from "./builds.ts";
+import { writeReadable } from "./builds.ts";
 import { lacksOf } from "./lacks.ts";
 import { backupVersion, type KeptFile, type Manifest, writeManifest } from "./manifest.ts";
 import { type BackupPlace, beginPlace, needRoom, settlePlace, unfinishedIn } from "./place.ts";
@@ -92,8 +92,8 @@ async function write(workshop: Workshop, place: BackupPlace, options: Writing): 
   // The database first: whatever it names was on disk before it was named.
   snapshot(workshop.database, path.join(growing, "workshop.db"));
   const copied = await copyFolders(workshop, growing, options.onProgress);
-  options.onProgress({ words: "Writing the builds", done: 0, of: 0 });
-  const { builds, failed } = await writeBuilds(growing, options.programRoot);
+  options.onProgress({ words: "Writing the builds and the gotcha book", done: 0, of: 0 });
+  const { builds, failed } = await writeReadable(growing, options.programRoot);
   const about = {
     form: "witness-mark-backup" as const,
     version: backupVersion as 1,

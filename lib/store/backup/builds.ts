@@ -6,8 +6,10 @@ import { diskName } from "#lib/media/index.ts";
 import { isFull, writeWhole } from "../disk.ts";
 import { loadBuild } from "../load.ts";
 import { openWorkshop } from "../open.ts";
+import type { PrismaClient } from "../prisma-client/client.ts";
 import { MigrationError } from "../sqlite/migrate.ts";
 import { openToRead, type ReadPlace, readPlaces } from "../sqlite/read.ts";
+import { writeGotchas } from "./gotchas.ts";
 import { buildReadme, marksText } from "./texts.ts";
 
 /** A build as it stands in a backup. */
@@ -19,30 +21,45 @@ export interface WrittenBuild {
 }
 
 /**
- * Writes each build that is not struck out as a build folder of its own, below `builds/`, with its marks as a text to
- * read. What cannot be written is told of; the database holds it all the same.
+ * Writes what a person reads without the program, out of the database: the gotcha book below `gotchas/`, and each
+ * build that is not struck out as a build folder of its own, below `builds/`, with its marks as a text to read. What
+ * cannot be written is told of; the database holds it all the same.
  */
-export async function writeBuilds(
+export async function writeReadable(
   backup: string,
   programRoot: string,
 ): Promise<{ builds: WrittenBuild[]; failed: { path: string; why: string }[] }> {
   const builds: WrittenBuild[] = [];
   const failed: { path: string; why: string }[] = [];
+  const attempt = async (place: string, work: () => Promise<unknown>) => {
+    try {
+      await work();
+    } catch (error) {
+      if (isFull(error)) throw error;
+      failed.push({ path: place, why: (error as Error).message });
+    }
+  };
   const places = placesIn(backup);
   const scratch = path.join(backup, ".reading");
   try {
-    for await (const { id, load } of buildsIn(backup, scratch, programRoot)) {
-      try {
-        builds.push(await writeBuild(backup, await load(), places));
-      } catch (error) {
-        if (isFull(error)) throw error;
-        failed.push({ path: `builds/ (${id})`, why: (error as Error).message });
+    const client = await readingCopy(backup, scratch, programRoot);
+    try {
+      await attempt("gotchas/", () => writeGotchas(backup, client));
+      const rows = await client.build.findMany({ where: { gone: null }, orderBy: { title: "asc" } });
+      for (const { id } of rows) {
+        await attempt(`builds/ (${id})`, async () => {
+          const document = (await loadBuild(client, id)) as BuildDocument;
+          builds.push(await writeBuild(backup, document, places));
+        });
       }
+    } finally {
+      await client.$disconnect();
     }
   } catch (error) {
     // A workshop of a later version: its builds cannot be read here, its rows and files are kept all the same.
     if (!(error instanceof MigrationError)) throw error;
     failed.push({ path: "builds/", why: error.message });
+    failed.push({ path: "gotchas/", why: error.message });
   } finally {
     await fs.rm(scratch, { recursive: true, force: true });
   }
@@ -58,17 +75,11 @@ function placesIn(backup: string): ReadPlace[] {
   }
 }
 
-/** The builds of a backup's database, read from a copy of it that is brought to this version's form. */
-async function* buildsIn(backup: string, scratch: string, programRoot: string) {
+/** A backup's database, as a copy of it that is brought to this version's form. */
+async function readingCopy(backup: string, scratch: string, programRoot: string): Promise<PrismaClient> {
   await fs.mkdir(scratch);
   await fs.copyFile(path.join(backup, "workshop.db"), path.join(scratch, "workshop.db"));
-  const { client } = openWorkshop(scratch, programRoot);
-  try {
-    const rows = await client.build.findMany({ where: { gone: null }, orderBy: { title: "asc" } });
-    for (const { id } of rows) yield { id, load: async () => (await loadBuild(client, id)) as BuildDocument };
-  } finally {
-    await client.$disconnect();
-  }
+  return openWorkshop(scratch, programRoot).client;
 }
 
 async function writeBuild(

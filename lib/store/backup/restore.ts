@@ -32,7 +32,7 @@ export interface RestoreOptions {
   signal?: AbortSignal;
 }
 
-/** What of a backup belongs in a workshop; the build folders and texts are for people. */
+/** What of a backup belongs in a workshop; the build folders, the book and the texts are for people. */
 const belongs = /^(workshop\.db$|(stills|recordings|releases)\/)/;
 
 /**
@@ -119,7 +119,7 @@ function refuseDamaged({ findings, whole }: Verified, anyway: boolean): void {
     found: `The backup is not whole: ${list.join(" ")}${wrong.length > 5 ? ` And ${wrong.length - 5} more.` : ""}`,
     expected: "Every file as manifest.json says, and a whole database.",
     todo: database
-      ? "Use another backup. The build folders in it can still be brought in one by one."
+      ? "Use another backup. The build folders in it can still be brought in one by one, and the gotcha book by gotchas/book.json."
       : "Use another backup, or restore what is whole of this one with --anyway. Nothing was written.",
   });
 }

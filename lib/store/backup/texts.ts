@@ -17,6 +17,8 @@ These are plain files. They can be read without the program:
 
   builds/       one folder for each build: README.txt and marks.txt to read, build.json with everything
                 that was written, its captions and its stills
+  gotchas/      the gotcha book: book.csv opens in any spreadsheet, book.json has everything that was
+                written in it, with every time that one was met
   stills/       every picture, as JPEG; each is called after its own SHA-256
   recordings/   the films that were brought in, as they came from the camera
   releases/     procedures as they were published

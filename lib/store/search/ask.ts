@@ -85,6 +85,14 @@ export function quote(words: string): string {
   return `"${words.replaceAll('"', '""')}"`;
 }
 
+/** A place that any of these lists of places fills. */
+export function eitherOf(lists: readonly (readonly Place[])[]): Place {
+  const ways = lists.map(
+    (places) => `(${places.map((place) => `(${place.ways.join(" OR ")})`).join(" AND ")})`,
+  );
+  return { words: [], forms: [], ways };
+}
+
 /** The FTS5 expression for places, all of which must be there, narrowed down. */
 export function expressionOf(places: readonly Place[], ask: Ask): string {
   const words = places.map((place) => `(${place.ways.join(" OR ")})`).join(" AND ");

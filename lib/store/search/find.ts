@@ -1,7 +1,7 @@
 import { slips } from "#lib/gotcha/index.ts";
 import { type FoundRow, SearchReader } from "../sqlite/search.ts";
 import type { Workshop } from "../workshop.ts";
-import { type Ask, expressionOf, type Place, placesOf, quote } from "./ask.ts";
+import { type Ask, eitherOf, expressionOf, type Place, placesOf, quote } from "./ask.ts";
 import type { SearchEntry } from "./entries.ts";
 
 /** Something found, best first. */
@@ -31,8 +31,8 @@ const ENOUGH = 3;
 
 /**
  * Finds what was asked for, best first. All words must be there, whole, begun, or by another name of the trade; where
- * that finds next to nothing, words with a slip or two and insides of numbers count; where that finds nothing, the
- * longest word that finds anything.
+ * that finds next to nothing, words with a slip or two and insides of numbers count; where that finds nothing,
+ * fewer of the words.
  */
 export function find(workshop: Workshop, ask: Ask, limit = 30): Finding {
   return findWith(readerOf(workshop), ask, limit);
@@ -53,7 +53,7 @@ export function findWith(reader: Reader, ask: Ask, limit = 30): Finding {
     const wider = places.map((place) => widened(reader, place, instead));
     sought = wider;
     if (wider.some((place, index) => place !== places[index])) rows = merged(rows, search(wider));
-    if (rows.length === 0 && places.length > 1) rows = byOneWord(wider, (place) => search([place]));
+    if (rows.length === 0 && places.length > 1) rows = byFewerWords(wider, search);
   }
   return {
     found: ranked(rows, sought, ask.text)
@@ -63,14 +63,29 @@ export function findWith(reader: Reader, ask: Ask, limit = 30): Finding {
   };
 }
 
-/** Long words are rare ones, most of the time. */
-function byOneWord(places: readonly Place[], search: (place: Place) => FoundRow[]): FoundRow[] {
+/** With more words than these the ways of leaving some out are too many to look for. */
+const MOST_WORDS = 6;
+
+/** What has all words but one, else all but two, and so on; at last the longest word that finds anything. */
+function byFewerWords(places: readonly Place[], search: (of: readonly Place[]) => FoundRow[]): FoundRow[] {
+  // Long words are rare ones, most of the time.
   const longestFirst = [...places].sort((a, b) => b.words.join("").length - a.words.join("").length);
+  const telling = longestFirst.slice(0, MOST_WORDS);
+  for (let count = telling.length - 1; count > 1; count--) {
+    const rows = search([eitherOf(choices(telling, count))]);
+    if (rows.length > 0) return rows;
+  }
   for (const place of longestFirst) {
-    const rows = search(place);
+    const rows = search([place]);
     if (rows.length > 0) return rows;
   }
   return [];
+}
+
+/** Every choice of so many of them, in their order. */
+function choices<T>(all: readonly T[], count: number): T[][] {
+  if (count === 0) return [[]];
+  return all.flatMap((one, at) => choices(all.slice(at + 1), count - 1).map((rest) => [one, ...rest]));
 }
 
 /** A place with the words that are like its own; the same place where there are none. */
@@ -80,12 +95,25 @@ function widened(reader: Reader, place: Place, instead: Finding["instead"]): Pla
   const near = place.words.length === 1 && !reader.begins(typed) ? nearWords(reader, typed) : [];
   if (near.length > 0) instead.push({ typed, read: near });
   const alike = [...inside, ...near];
-  if (alike.length === 0) return place;
-  return {
-    ...place,
-    forms: [...place.forms, ...alike.map((word) => [word])],
-    ways: [...place.ways, ...alike.map(quote)],
-  };
+  const other = [...alike.map(quote), ...endingOff(place), ...apart(place)];
+  if (other.length === 0) return place;
+  const forms = [...place.forms, ...alike.map((word) => [word]), ...stemOf(place).map((stem) => [stem])];
+  return { ...place, forms, ways: [...place.ways, ...other] };
+}
+
+/** "Catching" is written "catch" too, and "slipped" "slip". A stem without a vowel is none: a spring is no "spr". */
+function stemOf({ words }: Place): string[] {
+  const [, stem = ""] = /^([a-z]+?)(?:ing|ed)$/.exec(words.length === 1 ? (words[0] ?? "") : "") ?? [];
+  return stem.length >= 3 && /[aeiouy]/.test(stem) ? [stem.replace(/([b-df-hj-np-tv-z])\1$/, "$1")] : [];
+}
+
+function endingOff(place: Place): string[] {
+  return stemOf(place).map((stem) => `${quote(stem)} *`);
+}
+
+/** A number and a word that looked like one designation ("330 key") may stand apart. */
+function apart({ words }: Place): string[] {
+  return words.length === 2 && /^\d+$/.test(words[0] ?? "") ? [`(${words.map(quote).join(" AND ")})`] : [];
 }
 
 /** Words of the workshop that are this one with a slip, or two in a long one; the nearest first. */
