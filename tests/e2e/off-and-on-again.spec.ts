@@ -90,7 +90,7 @@ test("a pump comes apart and goes together: a swap in a stack is found and mende
   });
   await page.goto(program.address);
   await expect(page.getByRole("complementary", { name: "Due" })).toContainText(
-    "The cover lies in the bath. overdue since",
+    "Overdue: The cover lies in the bath. since",
   );
   await show("first screen with a bath overdue");
   await page.getByRole("complementary", { name: "Due" }).getByRole("link").first().click();

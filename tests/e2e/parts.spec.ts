@@ -99,7 +99,7 @@ test("a bath that is overdue is said wherever the restorer is: on every sheet, i
   const isSaid = async (address: string) => {
     for (const place of ["", "builds/halvern-build-third", "settings", "gotchas", "reference"]) {
       await page.goto(`${address}${place}`);
-      await expect(due, place).toContainText(`${words} overdue since`);
+      await expect(due, place).toContainText(`Overdue: ${words} since`);
     }
     await page.goto(address);
     await expect(page.getByRole("region", { name: "In a bath, or curing" })).toContainText(words);
