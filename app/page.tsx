@@ -1,5 +1,5 @@
 import Link from "next/link";
-import { listMachines, openItems, theWorkshop } from "#lib/store/index.ts";
+import { listMachines, openItems, openSoaks, theWorkshop } from "#lib/store/index.ts";
 import { BringBuild, NewMachine, OpenDemo, OpenGotchaDemo } from "./bench/begin.tsx";
 import { Soaking } from "./due/due-line.tsx";
 import { Finder } from "./find/finder.tsx";
@@ -11,7 +11,9 @@ export default async function Page({ searchParams }: { searchParams: Promise<{ f
   const { find = "" } = await searchParams;
   const { client, workshop } = theWorkshop();
   const machines = await listMachines(client);
-  const left = await openItems(client);
+  // What has a time stands by itself.
+  const timed = new Set((await openSoaks(client)).map((soak) => soak.mark));
+  const left = (await openItems(client)).filter(({ markId }) => !timed.has(markId));
   const titles = new Map(
     machines.flatMap(({ builds }) => builds.map(({ build }) => [build.id, build.title])),
   );
@@ -37,46 +39,51 @@ export default async function Page({ searchParams }: { searchParams: Promise<{ f
             </div>
           </section>
         ) : (
-          <section className="block">
+          <>
             <Soaking />
             <OpenItems items={left} titles={titles} />
-            <h2>Machines</h2>
-            {machines.map(({ machine, builds }) => (
-              <div key={machine.id} style={{ marginTop: 18 }}>
-                <h3>
-                  <Link href={`/machines/${machine.id}`}>{machine.name}</Link>{" "}
-                  <span className="soft small">
-                    {[machine.maker, machine.model, machine.years].filter(Boolean).join(", ")}
-                  </span>
-                </h3>
-                <ul className="lines">
-                  {builds.map(({ build, sittings, recordings, marks, unsorted }) => (
-                    <li key={build.id}>
-                      <span className="grow">
-                        <Link href={`/builds/${build.id}`}>
-                          <b>{build.title}</b>
-                        </Link>
-                      </span>
-                      <span className="soft small">
-                        {count(sittings, "sitting")} · {count(recordings, "recording")} ·{" "}
-                        {count(marks, "mark")}
-                        {unsorted > 0 && ` · ${unsorted} unsorted`}
-                      </span>
-                      <Link href={`/builds/${build.id}/procedure`}>Procedure</Link>
-                    </li>
-                  ))}
-                  {builds.length === 0 && (
-                    <li>
-                      <Link href={`/machines/${machine.id}`}>Begin a build</Link>
-                    </li>
-                  )}
-                </ul>
+            <section className="block">
+              <h2>Machines</h2>
+              {machines.map(({ machine, builds }) => (
+                <div key={machine.id} style={{ marginTop: 18 }}>
+                  <h3>
+                    <Link href={`/machines/${machine.id}`}>{machine.name}</Link>{" "}
+                    <span className="soft small">
+                      {[machine.maker, machine.model, machine.years].filter(Boolean).join(", ")}
+                    </span>
+                  </h3>
+                  <ul className="lines">
+                    {builds.map(({ build, sittings, recordings, marks, unsorted }) => (
+                      <li key={build.id}>
+                        <span className="grow">
+                          <Link href={`/builds/${build.id}`}>
+                            <b>{build.title}</b>
+                          </Link>
+                        </span>
+                        <span className="soft small">
+                          {count(sittings, "sitting")} · {count(recordings, "recording")} ·{" "}
+                          {count(marks, "mark")}
+                          {unsorted > 0 && ` · ${unsorted} unsorted`}
+                        </span>
+                        <Link href={`/builds/${build.id}/procedure`}>Procedure</Link>
+                      </li>
+                    ))}
+                    {builds.length === 0 && (
+                      <li>
+                        <Link href={`/machines/${machine.id}`}>Begin a build</Link>
+                      </li>
+                    )}
+                  </ul>
+                </div>
+              ))}
+              <div style={{ marginTop: 22 }}>
+                <Finder
+                  initial={find}
+                  machines={machines.map(({ machine: { id, name } }) => ({ id, name }))}
+                />
               </div>
-            ))}
-            <div style={{ marginTop: 22 }}>
-              <Finder initial={find} machines={machines.map(({ machine: { id, name } }) => ({ id, name }))} />
-            </div>
-          </section>
+            </section>
+          </>
         )}
 
         <section className="block">

@@ -3,7 +3,7 @@ import Link from "next/link";
 import { soakState } from "#lib/procedure/index.ts";
 import type { OpenSoak } from "#lib/store/index.ts";
 import { useNow } from "../ledger/use-ledger.ts";
-import { saySoak } from "./say-soak.ts";
+import { saySoak, sayUntil } from "./say-soak.ts";
 import { useSoaks } from "./use-soaks.ts";
 
 const markOf = ({ buildId, sittingId, mark }: OpenSoak) =>
@@ -20,7 +20,8 @@ export function DueLine() {
   return (
     <aside className={`due-line ${state}`} aria-label="Due">
       <Link href={markOf(first)} prefetch={false}>
-        <b>{first.what || "No words yet"}</b> {saySoak(first, now)} <span>{first.buildTitle}</span>
+        <b>{state === "overdue" ? "Overdue:" : "Ready:"}</b> {first.what || "no words yet"}{" "}
+        {sayUntil(first, now)} · {first.buildTitle}
       </Link>
       {others.length > 0 && (
         <Link href="/#soaks" prefetch={false} className="more">

@@ -1,8 +1,16 @@
 import { type Soak, soakState } from "#lib/procedure/index.ts";
 import { sayWallDate, sayWallTime } from "#lib/time/index.ts";
 
-/** What the limits of a soak mean now: "ready; out by 22:00, 3 May 2026". */
+/** What the limits of a soak mean now: "overdue since 22:00, 3 May 2026". */
 export function saySoak(soak: Soak, now: number): string {
+  const { state } = soakState(soak, now);
+  const when = sayUntil(soak, now);
+  if (state === "overdue") return `overdue ${when}`;
+  return state === "ready" && soak.longest ? `ready; ${when}` : when;
+}
+
+/** The same without the word for how it stands: "since 22:00, 3 May 2026". */
+export function sayUntil(soak: Soak, now: number): string {
   const { state, dueIn } = soakState(soak, now);
   switch (state) {
     case "no start":
@@ -10,9 +18,9 @@ export function saySoak(soak: Soak, now: number): string {
     case "too early":
       return `not before ${sayWhen(now + (dueIn ?? 0))}`;
     case "ready":
-      return dueIn === null ? "long enough" : `ready; out by ${sayWhen(now + dueIn)}`;
+      return dueIn === null ? "long enough" : `out by ${sayWhen(now + dueIn)}`;
     case "overdue":
-      return `overdue since ${sayWhen(now + (dueIn ?? 0))}`;
+      return `since ${sayWhen(now + (dueIn ?? 0))}`;
     case "over":
       return "over";
   }

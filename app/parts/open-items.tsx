@@ -5,7 +5,7 @@ import type { OpenItem } from "#lib/store/index.ts";
 export function OpenItems({ items, titles }: { items: OpenItem[]; titles: ReadonlyMap<string, string> }) {
   if (items.length === 0) return null;
   return (
-    <section className="block" style={{ marginTop: 0 }} aria-label="Left provisional">
+    <section className="block" aria-label="Left provisional">
       <h2>Left provisional</h2>
       <ul className="lines">
         {items.slice(0, 12).map((one) => (

@@ -76,10 +76,10 @@ function NextRelease() {
           or answered with a reason, before the procedure is released.{" "}
           <Link href={`/builds/${document.build.id}/findings`}>Show them</Link>
           <ul>
-            {found.slice(0, 5).map((one) => (
+            {found.slice(0, 8).map((one) => (
               <li key={one.key}>{one.found}</li>
             ))}
-            {wrong > 5 && <li>and {wrong - 5} more</li>}
+            {wrong > 8 && <li>and {wrong - 8} more</li>}
           </ul>
         </div>
       )}

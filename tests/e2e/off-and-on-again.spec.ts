@@ -1,6 +1,6 @@
 import fs from "node:fs";
 import path from "node:path";
-import { dropMark, fillHand, filmTo, handOf, markAs } from "./marking.ts";
+import { fillHand, filmTo, handOf, markAs } from "./marking.ts";
 import { expect, onDisk, test } from "./workshop.ts";
 
 const films = path.resolve(import.meta.dirname, "../../content-demo/ostrey-pump/recordings");
@@ -42,8 +42,7 @@ test("a pump comes apart and goes together: a swap in a stack is found and mende
   const step = (words: string, more: Record<string, string> = {}) => markAs(page, "s", { words, ...more });
   /** An action that closes what was left open. */
   const stepThatCloses = async (words: string, open: string) => {
-    await dropMark(page, "s");
-    await fillHand(page, { words });
+    await step(words);
     await page.getByLabel(open).check();
     await page.keyboard.press("Escape");
     await onDisk(page);
@@ -90,7 +89,7 @@ test("a pump comes apart and goes together: a swap in a stack is found and mende
   });
   await page.goto(program.address);
   await expect(page.getByRole("complementary", { name: "Due" })).toContainText(
-    "The cover lies in the bath. overdue since",
+    "Overdue: The cover lies in the bath. since",
   );
   await show("first screen with a bath overdue");
   await page.getByRole("complementary", { name: "Due" }).getByRole("link").first().click();

@@ -99,7 +99,7 @@ test("a bath that is overdue is said wherever the restorer is: on every sheet, i
   const isSaid = async (address: string) => {
     for (const place of ["", "builds/halvern-build-third", "settings", "gotchas", "reference"]) {
       await page.goto(`${address}${place}`);
-      await expect(due, place).toContainText(`${words} overdue since`);
+      await expect(due, place).toContainText(`Overdue: ${words} since`);
     }
     await page.goto(address);
     await expect(page.getByRole("region", { name: "In a bath, or curing" })).toContainText(words);
@@ -115,6 +115,7 @@ test("a bath that is overdue is said wherever the restorer is: on every sheet, i
   await expect(page.locator("[data-hand]")).toBeVisible();
   const tooHigh = await page.evaluate(() => document.documentElement.scrollHeight - window.innerHeight);
   expect(tooHigh).toBeLessThanOrEqual(0);
+  await page.getByText("More about this deferred").click();
   await page.locator('[data-field="ended"]').fill("2026-05-03 13:00");
   await page.locator('[data-field="ended"]').blur();
   await onDisk(page);

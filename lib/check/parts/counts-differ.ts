@@ -44,6 +44,19 @@ export const countsDiffer: Rule = {
       finds: 1,
     },
     {
+      says: "the kit's was tried, and is not to be used",
+      sketch: {
+        marks: [
+          off(1, "Gasket"),
+          [2, "part", { item: "Gasket", event: "scrapped" }],
+          [3, "action", { words: "Try it", stage: "trial fit" }],
+          on(4, "Gasket"),
+        ],
+        kits: [{ text: "1 x Gasket", lines: { "1 x Gasket": { notToUse: "its holes do not fit" } } }],
+      },
+      finds: 0,
+    },
+    {
       says: "one was bought",
       sketch: {
         marks: [

@@ -1,5 +1,5 @@
 import { finding } from "#lib/finding/index.ts";
-import { putsOn } from "#lib/procedure/index.ts";
+import { type Ledger, type Line, putsOn } from "#lib/procedure/index.ts";
 import type { Rule } from "../rule.ts";
 import { assembly, atMoment, off, on } from "./words.ts";
 
@@ -14,13 +14,12 @@ export const kitNotToUse: Rule = {
     ledger.stock.entries
       .filter((entry) => entry.note.notToUse)
       .flatMap((entry) => {
-        const used = ledger.byItem.get(entry.item)?.lines.findLast(
-          ({ event, gained }) =>
-            putsOn(event) &&
-            // By a trial it is found out that it must not be used.
-            event.stage !== "trial fit" &&
-            fromKit(event.says.source, gained.unexplained),
-        );
+        // By a trial it is found out that it must not be used.
+        const used = ledger.byItem
+          .get(entry.item)
+          ?.lines.findLast(
+            (line) => putsOn(line.event) && line.event.stage !== "trial fit" && isFromKit(line, ledger),
+          );
         if (!used) return [];
         return finding({
           rule: "kit-not-to-use",
@@ -32,11 +31,22 @@ export const kitNotToUse: Rule = {
           todo: "Look which one is on. Mark where the right one came from, or take the note back.",
           source: kitNotToUse.source,
         });
-        function fromKit(source: string, unexplained: number): boolean {
-          return ledger.stock.names(source) || (source === "" && unexplained > 0);
-        }
       }),
   examples: [
+    {
+      says: "it was tried, and went on all the same",
+      sketch: {
+        marks: [
+          [1, "action", { words: "Try it", stage: "trial fit" }],
+          on(2, "Gasket"),
+          off(3, "Gasket"),
+          assembly(6),
+          on(7, "Gasket"),
+        ],
+        kits: [{ text: "1 x Gasket", lines: { "1 x Gasket": { notToUse: "its holes do not fit" } } }],
+      },
+      finds: 1,
+    },
     {
       says: "the thick gasket went in",
       sketch: {
@@ -71,3 +81,16 @@ export const kitNotToUse: Rule = {
     },
   ],
 };
+
+/** Whether what went on is the kit's: by its mark's words, or since there is no other new one that it could be. */
+function isFromKit({ event, gained, from }: Line, { stock, byItem }: Ledger): boolean {
+  const { source } = event.says;
+  if (source !== "") return stock.names(source);
+  if (gained.unexplained > 0) return true;
+  const isNew = (from.fresh ?? 0) + (from.trialNew ?? 0) > 0;
+  const lines = byItem.get(event.item)?.lines ?? [];
+  const another =
+    lines.some(({ act }) => act === "obtain" || act === "make") ||
+    stock.entries.some((entry) => entry.item === event.item && !entry.note.notToUse);
+  return isNew && !another;
+}

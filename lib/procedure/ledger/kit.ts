@@ -14,9 +14,10 @@ export interface KitEntry extends KitLine {
 /** What the kits of a build hold, and how much of it has been drawn. */
 export interface KitStock {
   entries: KitEntry[];
-  /** How many of an item are left in the kits; none of those that are not to be used. */
-  left: (item: string) => number;
-  draw: (item: string, count: number) => void;
+  /** How many of an item are left in the kits; those that are not to be used only for a trial, which may have shown it. */
+  left: (item: string, trial: boolean) => number;
+  draw: (item: string, count: number, trial: boolean) => void;
+  /** How many have been drawn of those that may be used. */
   drawn: (item: string) => number;
   /** Whether a text names a kit, by its name or its supplier. */
   names: (source: string) => boolean;
@@ -29,23 +30,44 @@ export function kitStock(document: BuildDocument, itemNamed: (folded: string) =>
   const entries = kits.flatMap((kit) =>
     readKit(kit.text).map((line) => entryOf(kit, line, byNumber, itemNamed)),
   );
-  const held = new Map<string, number>();
-  for (const entry of entries) {
-    if (entry.note.notToUse) continue;
-    held.set(entry.item, (held.get(entry.item) ?? 0) + entry.received);
-  }
-  const drawn = new Map<string, number>();
+  const usable = new Stock(entries.filter((entry) => !entry.note.notToUse));
+  const onlyTried = new Stock(entries.filter((entry) => entry.note.notToUse));
   const names = kits.flatMap((kit) => [fold(kit.name), fold(kit.supplier)]).filter((name) => name.length > 2);
   return {
     entries,
-    left: (item) => (held.get(item) ?? 0) - (drawn.get(item) ?? 0),
-    draw: (item, count) => {
-      const some = Math.min(count, (held.get(item) ?? 0) - (drawn.get(item) ?? 0));
-      if (some > 0) drawn.set(item, (drawn.get(item) ?? 0) + some);
+    left: (item, trial) => usable.left(item) + (trial ? onlyTried.left(item) : 0),
+    draw: (item, count, trial) => {
+      const rest = count - usable.draw(item, count);
+      if (trial) onlyTried.draw(item, rest);
     },
-    drawn: (item) => drawn.get(item) ?? 0,
+    drawn: (item) => usable.drawn(item),
     names: (source) => names.some((name) => fold(source).includes(name)),
   };
+}
+
+/** So many of each item, and how many of them have been drawn. */
+class Stock {
+  readonly #held = new Map<string, number>();
+  readonly #drawn = new Map<string, number>();
+
+  constructor(entries: readonly KitEntry[]) {
+    for (const { item, received } of entries) this.#held.set(item, (this.#held.get(item) ?? 0) + received);
+  }
+
+  drawn(item: string): number {
+    return this.#drawn.get(item) ?? 0;
+  }
+
+  left(item: string): number {
+    return (this.#held.get(item) ?? 0) - this.drawn(item);
+  }
+
+  /** Draws as many as there are, of those wanted; gives how many that were. */
+  draw(item: string, wanted: number): number {
+    const some = Math.max(0, Math.min(wanted, this.left(item)));
+    this.#drawn.set(item, this.drawn(item) + some);
+    return some;
+  }
 }
 
 function entryOf(

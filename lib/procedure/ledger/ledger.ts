@@ -65,12 +65,14 @@ function enter(
   const elsewhere = comesFromElsewhere(event, stock);
   for (const move of moves) {
     const of = move.item === event.item ? own : account(move.item, event.says.insteadOf);
-    const done = of.move({ ...move, count }, elsewhere ? Number.MAX_SAFE_INTEGER : stock.left(move.item));
-    if (!elsewhere) stock.draw(move.item, done.drawn);
+    const { trial } = move;
+    const reserve = elsewhere ? Number.MAX_SAFE_INTEGER : stock.left(move.item, trial);
+    const done = of.move({ ...move, count }, reserve);
+    if (!elsewhere) stock.draw(move.item, done.drawn, trial);
     // "Replaced", without a number: as many new ones go on as old ones were scrapped.
     count = done.count;
   }
-  if (event.event === "obtained" && stock.names(event.says.source)) stock.draw(event.item, count ?? 1);
+  if (event.event === "obtained" && stock.names(event.says.source)) stock.draw(event.item, count ?? 1, false);
 }
 
 /** Whether what goes on comes from where the mark says, and from no kit: no other mark needs to have obtained it. */
