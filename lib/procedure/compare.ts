@@ -101,6 +101,8 @@ function sayingsOf(step: Step): Map<string, Saying> {
     say(one.mark, "Consumable", join([one.name, one.detail, one.note]), "redo");
   for (const one of step.gotchas) say(one.mark, "Gotcha", join([one.symptom, one.why, one.instead]), "read");
   for (const one of step.deferred) say(one.mark, "Deferred", join([one.what, one.waitsFor]), "read");
+  for (const { mark, soak } of step.deferred)
+    if (soak) say(mark, "How long", join([soak.least, soak.longest, soak.why]), "redo");
   say(step.mark, "Pictures", step.stills.map((one) => one.sha256.slice(0, 8)).join(", "), "read");
   return all;
 }

@@ -221,8 +221,14 @@ export function deferredLine(mark: Mark, step: number | null, lookup: Lookup): D
     step,
     what: wordsOf(mark),
     waitsFor: wordsOf(mark, "waitsFor"),
+    ...soakOf(mark),
     closedBy: lookup.closers.get(mark.id) ?? null,
   };
+}
+
+function soakOf(mark: Mark): Pick<DeferredLine, "soak"> {
+  const [least, longest] = [typedOf(mark, "least"), typedOf(mark, "longest")];
+  return least === "" && longest === "" ? {} : { soak: { least, longest, why: wordsOf(mark, "limitWhy") } };
 }
 
 export function loose(mark: Mark, lookup: Lookup): Loose {

@@ -223,6 +223,8 @@ export interface DeferredLine {
   step: number | null;
   what: string;
   waitsFor: string;
+  /** A soak, cure or bath: its limits of time as typed. Absent where it has none. */
+  soak?: { least: string; longest: string; why: string };
   /** The mark that closed it; null while it is open. */
   closedBy: string | null;
 }

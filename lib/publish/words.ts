@@ -136,6 +136,33 @@ export function openItems(procedure: Procedure): DeferredLine[] {
   return procedure.deferred.filter((line) => line.closedBy === null);
 }
 
+/** What is said first of something left provisional. */
+export function deferredHead({ closedBy }: DeferredLine): string {
+  return closedBy === null ? "Left open:" : "Closed since:";
+}
+
+/** What is said of a soak's time: "At least 20 min, at most 24 h. Why: the acid bites the iron." Empty without one. */
+export function soakText({ soak }: DeferredLine): string {
+  if (!soak) return "";
+  const { least, longest, why } = soak;
+  const limits = [least && `At least ${least}`, longest && `${least ? "at" : "At"} most ${longest}`];
+  return [limits.filter(Boolean).join(", "), why.trim() && `Why: ${why.trim()}`]
+    .map(sentence)
+    .filter(Boolean)
+    .join(" ");
+}
+
+/** The times that a reader writes down for a soak: when it began, and between which times it ends. */
+export function soakTimes({ soak }: DeferredLine): { name: string; head: string; reckoned: string }[] {
+  if (!soak) return [];
+  const { least, longest } = soak;
+  return [
+    { name: "began", head: "Began", reckoned: "date and time" },
+    ...(least === "" ? [] : [{ name: "not-before", head: "Not before", reckoned: `began + ${least}` }]),
+    ...(longest === "" ? [] : [{ name: "not-after", head: "Not after", reckoned: `began + ${longest}` }]),
+  ];
+}
+
 /** Every step, in order. */
 export function allSteps(procedure: Procedure): Step[] {
   return procedure.stages.flatMap((stage) => stage.steps);

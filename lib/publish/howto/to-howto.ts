@@ -16,7 +16,16 @@ import { limits } from "../limits.ts";
 import { type Output, type PublishOptions, textFile } from "../output.ts";
 import { sheetState } from "../state.ts";
 import { fetchStills, type Stills, stillFiles, stillName } from "../stills.ts";
-import { instructionOf, sentence, signalText, sourceText, stageName, titleOf } from "../words.ts";
+import {
+  deferredHead,
+  instructionOf,
+  sentence,
+  signalText,
+  soakText,
+  sourceText,
+  stageName,
+  titleOf,
+} from "../words.ts";
 import { type Node, node } from "./terms.ts";
 
 /** The procedure as a schema.org HowTo in JSON-LD, for search engines and other programs: `howto.jsonld`. */
@@ -83,7 +92,7 @@ function stepNode(step: Step, stills: Stills): Node {
     ...step.details.map(({ text }) => direction(text)),
     ...step.gotchas.map((gotcha) => tip(gotchaText(gotcha))),
     ...(step.result.trim() === "" ? [] : [direction(`Then look for: ${step.result}`)]),
-    ...step.deferred.filter(({ closedBy }) => closedBy === null).map((line) => tip(deferredText(line))),
+    ...step.deferred.map((line) => tip(deferredText(line))),
   ];
   return node("HowToStep", {
     position: step.number,
@@ -109,8 +118,13 @@ function gotchaText({ symptom, why, instead }: GotchaNote): string {
   return [symptom, why, instead].map(sentence).filter(Boolean).join(" ");
 }
 
-function deferredText({ what, waitsFor }: DeferredLine): string {
-  return [sentence(`Left open: ${what}`), waitsFor.trim() && sentence(`Until: ${waitsFor}`)]
+function deferredText(line: DeferredLine): string {
+  const { what, waitsFor } = line;
+  return [
+    sentence(`${deferredHead(line)} ${what}`),
+    waitsFor.trim() && sentence(`Until: ${waitsFor}`),
+    soakText(line),
+  ]
     .filter(Boolean)
     .join(" ");
 }

@@ -11,11 +11,14 @@ import type {
 import { paragraphs } from "../clean.ts";
 import { printedValue, tieUnits } from "../quantity.ts";
 import {
+  deferredHead,
   isAboutInjury,
   partEventText,
   partRemarks,
   sentence,
   signalText,
+  soakText,
+  soakTimes,
   sourceText,
   stepNumbers,
   valueNames,
@@ -148,13 +151,48 @@ export function gotchaNode(gotcha: GotchaNote): Element {
   );
 }
 
-/** Something left provisional; `onFront` stands under its own heading and names its step. */
-export function deferredNode(line: DeferredLine, onFront = false): Element {
-  const standing = line.closedBy === null ? "Left open: " : "Closed since: ";
+/**
+ * Something left provisional, `onFront` under its own heading and with its step; in a step a reader has places for
+ * the times of a soak.
+ */
+export function deferredNode(
+  line: DeferredLine,
+  { onFront = false, forReader = false }: { onFront?: boolean; forReader?: boolean },
+): Element {
+  const time = soakText(line);
   return h("li.deferred", { "data-mark": line.mark, className: line.closedBy === null ? "open" : "closed" }, [
-    onFront ? null : h("strong", standing),
+    onFront ? null : h("strong", `${deferredHead(line)} `),
     tieUnits(sentence(line.what)),
     line.waitsFor.trim() === "" ? "" : ` Until: ${tieUnits(sentence(line.waitsFor))}`,
+    time === "" ? "" : ` ${tieUnits(time)}`,
     onFront && line.step !== null ? h("span.steps", `Step ${line.step}`) : null,
+    forReader ? soakTable(line) : null,
+  ]);
+}
+
+/** Where the reader writes when a soak began, and between which times it ends. */
+function soakTable(line: DeferredLine): Element | null {
+  const times = soakTimes(line);
+  if (times.length === 0) return null;
+  return h("table.soak", [
+    h("thead", [
+      h(
+        "tr",
+        times.map(({ head }) => h("th", { scope: "col" }, head)),
+      ),
+    ]),
+    h("tbody", [
+      h(
+        "tr.own",
+        times.map(({ name, head, reckoned }) => {
+          const input = { type: "text", "data-keep": `${name}/${line.mark}` };
+          const words = `${head} (${reckoned}): ${line.what || "not said what"}`;
+          return h("td.box", [
+            h("span", { "aria-hidden": "true" }, tieUnits(reckoned)),
+            h("input", { ...input, "aria-label": words }),
+          ]);
+        }),
+      ),
+    ]),
   ]);
 }

@@ -1,6 +1,7 @@
 import type { BlockContent, RootContent } from "mdast";
 import type {
   CautionNote,
+  DeferredLine,
   GotchaNote,
   MeasurementLine,
   PartUse,
@@ -10,12 +11,14 @@ import type {
 import { printedValue } from "../quantity.ts";
 import { stillName } from "../stills.ts";
 import {
+  deferredHead,
   filmNote,
   instructionOf,
   partEventText,
   partRemarks,
   sentence,
   signalText,
+  soakText,
   sourceText,
   valueNames,
 } from "../words.ts";
@@ -35,9 +38,7 @@ export function stepNodes(step: Step, hasStill: (sha256: string) => boolean): Ro
     ...group("Parts", step.parts.map(partItem)),
     ...step.measurements.flatMap(measurementNodes),
     ...(step.result ? [paragraph(strong("Then look for:"), ` ${oneLine(step.result)}`)] : []),
-    ...step.deferred.map((line) =>
-      paragraph(strong(line.closedBy === null ? "Left open:" : "Closed since:"), ` ${deferredText(line)}`),
-    ),
+    ...step.deferred.map((line) => paragraph(strong(deferredHead(line)), ` ${deferredText(line)}`)),
     ...filmNodes(step),
   ];
 }
@@ -54,9 +55,9 @@ export function cautionNode(caution: Omit<CautionNote, "mark">, after = ""): Roo
   return { type: "blockquote", children };
 }
 
-export function deferredText(line: { what: string; waitsFor: string }): string {
-  const until = line.waitsFor.trim() === "" ? "" : ` Until: ${sentence(oneLine(line.waitsFor))}`;
-  return sentence(oneLine(line.what)) + until;
+export function deferredText(line: DeferredLine): string {
+  const until = line.waitsFor.trim() === "" ? "" : `Until: ${sentence(oneLine(line.waitsFor))}`;
+  return [sentence(oneLine(line.what)), until, oneLine(soakText(line))].filter(Boolean).join(" ");
 }
 
 function pictures(step: Step, hasStill: (sha256: string) => boolean): RootContent[] {

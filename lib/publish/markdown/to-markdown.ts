@@ -4,6 +4,7 @@ import remarkGfm from "remark-gfm";
 import type { CheckedProcedure, Procedure } from "#lib/procedure/tree.ts";
 import { type BriefNote, briefHeading } from "../brief.ts";
 import { cleanTree, type Replaced, replacedSentence, textCleaner } from "../clean.ts";
+import { closeOutChecks, closeOutHeading } from "../close-out.ts";
 import { contentHash } from "../content-hash.ts";
 import { limits } from "../limits.ts";
 import { type Output, type PublishOptions, textFile } from "../output.ts";
@@ -44,6 +45,7 @@ export async function toMarkdown(checked: CheckedProcedure, options: PublishOpti
       ...steps.flatMap((step) => stepNodes(step, (sha256) => stills.found.has(sha256))),
     ]),
     ...measurements(procedure),
+    ...closeOut(procedure),
     ...(history ? revisions(history) : []),
   ]);
   const text = remark().use(remarkGfm).data("settings", { bullet: "-", rule: "-" }).stringify(tree);
@@ -164,6 +166,13 @@ function measurements({ measurements }: Procedure): RootContent[] {
     line.source,
   ]);
   return [heading(2, "Measurements"), table(heads, rows)];
+}
+
+function closeOut(procedure: Procedure): RootContent[] {
+  const checks = closeOutChecks(procedure);
+  return checks.length === 0
+    ? []
+    : [heading(2, closeOutHeading), ...list(checks.map(({ text }) => [oneLine(text)]))];
 }
 
 function stepSuffix(steps: readonly number[]): string {

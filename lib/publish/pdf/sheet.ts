@@ -12,6 +12,7 @@ import type {
 } from "#lib/procedure/tree.ts";
 import type { BriefNote } from "../brief.ts";
 import { paragraphs } from "../clean.ts";
+import { closeOutChecks, closeOutHeading } from "../close-out.ts";
 import { limits } from "../limits.ts";
 import type { Paper, PublishOptions } from "../output.ts";
 import { printedValue, tieUnits, unitOf } from "../quantity.ts";
@@ -23,6 +24,7 @@ import {
   allSteps,
   correctionPlace,
   correctionStanding,
+  deferredHead,
   filmNote,
   groupedCautions,
   inRuns,
@@ -33,6 +35,8 @@ import {
   partRemarks,
   sentence,
   signalText,
+  soakText,
+  soakTimes,
   sourceText,
   stageName,
   standingBlock,
@@ -112,6 +116,10 @@ export function printSheet(
       values: values(line),
     })),
     steps: steps.length,
+    "close-out": {
+      heading: closeOutHeading,
+      checks: closeOutChecks(procedure).map(({ text }) => wide(text)),
+    },
     corrections: history.corrections.map(correction),
     revisions: history.revisions.map(revision),
   };
@@ -242,9 +250,11 @@ function gotcha(one: GotchaNote): [string, string][] {
 function deferred(line: DeferredLine) {
   return {
     open: line.closedBy === null,
-    head: line.closedBy === null ? "Left open:" : "Closed since:",
+    head: deferredHead(line),
     what: wide(sentence(line.what)),
     until: line.waitsFor.trim() === "" ? null : wide(`Until: ${sentence(line.waitsFor)}`),
+    time: soakText(line) === "" ? null : wide(soakText(line)),
+    times: soakTimes(line).map(({ head, reckoned }) => ({ head, reckoned: narrow(reckoned, 16) })),
   };
 }
 
