@@ -189,6 +189,8 @@ export interface MeasurementLine {
   step: number | null;
   what: string;
   part: string;
+  /** The part it fits in, on or against; absent where none is said. */
+  mate?: string;
   values: Partial<Record<CharacteristicValue, TypedValue>>;
   instrument: string;
   source: string;
@@ -214,6 +216,8 @@ export interface SupplyLine {
 export interface GotchaNote {
   mark: string;
   symptom: string;
+  /** The part it bit on; absent where none is said. */
+  part?: string;
   why: string;
   instead: string;
 }
@@ -222,6 +226,8 @@ export interface DeferredLine {
   mark: string;
   step: number | null;
   what: string;
+  /** The part that is left so; absent where none is said. */
+  part?: string;
   waitsFor: string;
   /** A soak, cure or bath: its limits of time as typed. Absent where it has none. */
   soak?: { least: string; longest: string; why: string };

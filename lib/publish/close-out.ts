@@ -1,5 +1,5 @@
 import type { Procedure } from "#lib/procedure/tree.ts";
-import { allSteps, openItems, sentence } from "./words.ts";
+import { allSteps, leftText, openItems, sentence } from "./words.ts";
 
 /** Something to tick when the work is done. */
 export interface CloseOutCheck {
@@ -19,15 +19,15 @@ export function closeOutChecks(procedure: Procedure): CloseOutCheck[] {
   if (steps === 0) return [];
   return [
     { key: "steps", text: `${counted(steps, "step")} ticked, none left out.` },
-    ...openItems(procedure).map(({ mark, what, step }) => ({
-      key: `open/${mark}`,
-      text: sentence(`No longer left open${at(step)}: ${what || "not said what"}`),
+    ...openItems(procedure).map((line) => ({
+      key: `open/${line.mark}`,
+      text: sentence(`No longer left open${at(line.step)}: ${leftText(line)}`),
     })),
     ...procedure.deferred
       .filter(({ soak }) => soak)
-      .map(({ mark, what, step }) => ({
-        key: `soak/${mark}`,
-        text: sentence(`Within its time${at(step)}: ${what || "not said what"}`),
+      .map((line) => ({
+        key: `soak/${line.mark}`,
+        text: sentence(`Within its time${at(line.step)}: ${leftText(line)}`),
       })),
     ...limitCheck(procedure),
     ...countCheck("parts", procedure.parts.length, "part", "fitted, or left out on purpose; none left over"),

@@ -1,5 +1,14 @@
 import { type CharacteristicValue, partEvents, type SignalWord, type Stage } from "#lib/mark/index.ts";
-import type { CautionNote, DeferredLine, Moment, PartUse, Procedure, Step } from "#lib/procedure/tree.ts";
+import type {
+  CautionNote,
+  DeferredLine,
+  GotchaNote,
+  MeasurementLine,
+  Moment,
+  PartUse,
+  Procedure,
+  Step,
+} from "#lib/procedure/tree.ts";
 import type { CorrectionLine, RevisionLine } from "./release/history.ts";
 import type { SheetState } from "./state.ts";
 
@@ -129,6 +138,29 @@ export function filmNote({ film, of }: Moment): string {
   if (film.length === 0) return "Not in the film";
   if (others.length === 0) return "";
   return of === undefined ? `In the film at ${others.join(", ")}` : `also at ${others.join(", ")}`;
+}
+
+/** What is measured: "Shaft at the seal, Pump shaft, with Seal". */
+export function measuredText({ what, part, mate }: MeasurementLine): string {
+  return [what.trim() || "Not said what is measured", part, mate && `with ${mate}`]
+    .filter(Boolean)
+    .join(", ");
+}
+
+/** What a gotcha says, each under its label. */
+export function gotchaSays({ symptom, part, why, instead }: GotchaNote): [label: string, text: string][] {
+  const says: [string, string][] = [
+    ["What bit:", symptom],
+    ["On:", part ?? ""],
+    ["Why:", why],
+    ["Instead:", instead],
+  ];
+  return says.filter(([, text]) => text.trim() !== "");
+}
+
+/** What is left provisional, and on which part. */
+export function leftText({ what, part }: DeferredLine): string {
+  return [what.trim() || "Not said what is left", part && `(${part})`].filter(Boolean).join(" ");
 }
 
 /** Deferred items that are still open, in the order of the procedure. */

@@ -3,7 +3,7 @@ import { beforeAll, describe, expect, test } from "vitest";
 import { toPdf } from "#lib/publish/index.ts";
 import { projectPath } from "#lib/publish/root.ts";
 import { type ReadPdf, readPdf, unspaced } from "./read-pdf.ts";
-import { checked, hostileJob, longJob, options, smallJob } from "./sample.ts";
+import { checked, hostileJob, options, smallJob } from "./sample.ts";
 
 const mm = 72 / 25.4;
 
@@ -164,23 +164,6 @@ describe("the bench edition", () => {
       expect(boxes).toHaveLength(1);
     }
   });
-});
-
-test("on Letter and A4, of 60 long steps, no word of the input is lost and every caution stands before its step", async () => {
-  const job = await longJob(60);
-  const texts = job.stages.flatMap((stage) =>
-    stage.steps.flatMap((step) => [
-      step.title,
-      ...step.details.map((one) => one.text),
-      ...step.cautions.flatMap((one) => [one.hazard, one.avoid]),
-    ]),
-  );
-  for (const paper of ["a4", "letter"] as const) {
-    const { pdf } = await printed(job, { edition: "bench", paper });
-    const all = unspaced(pdf.nodes.map((node) => node.text).join(""));
-    expect(texts.filter((text) => !all.includes(unspaced(text)))).toEqual([]);
-    expect(pdf.pages[0]?.width).toBeCloseTo(paper === "a4" ? 210 * mm : 612, 0);
-  }
 });
 
 test("of hostile words loses no mark of the test", async () => {

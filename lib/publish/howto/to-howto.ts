@@ -3,6 +3,7 @@ import type {
   CautionNote,
   CheckedProcedure,
   DeferredLine,
+  Figure,
   GotchaNote,
   Procedure,
   StageOfSteps,
@@ -15,10 +16,11 @@ import { contentHash } from "../content-hash.ts";
 import { limits } from "../limits.ts";
 import { type Output, type PublishOptions, textFile } from "../output.ts";
 import { sheetState } from "../state.ts";
-import { fetchStills, type Stills, stillFiles, stillName } from "../stills.ts";
+import { fetchStills, stillFiles, stillName } from "../stills.ts";
 import {
   deferredHead,
   instructionOf,
+  leftText,
   sentence,
   signalText,
   soakText,
@@ -28,11 +30,19 @@ import {
 } from "../words.ts";
 import { type Node, node } from "./terms.ts";
 
-/** The procedure as a schema.org HowTo in JSON-LD, for search engines and other programs: `howto.jsonld`. */
+/** The procedure as a schema.org HowTo in JSON-LD, for search engines and other programs: `howto.jsonld`, its pictures beside it or inside. */
 export async function toHowTo(checked: CheckedProcedure, options: PublishOptions): Promise<Output> {
   const replaced: Replaced = new Map();
   const procedure = cleanTree(checked.procedure, textCleaner(replaced));
   const stills = await fetchStills(procedure, options);
+  const inside = options.pictures === "inside";
+  const pictureOf = (figure: Figure) => {
+    const still = stills.found.get(figure.sha256);
+    if (!still) return null;
+    return inside
+      ? `data:image/jpeg;base64,${Buffer.from(still.bytes).toString("base64")}`
+      : stillName(figure);
+  };
   const state = sheetState(checked, options, contentHash(checked));
   const howTo = {
     "@context": "https://schema.org",
@@ -45,12 +55,15 @@ export async function toHowTo(checked: CheckedProcedure, options: PublishOptions
       video: video(procedure),
       tool: procedure.tools.map(tool),
       supply: procedure.consumables.map(supply),
-      step: procedure.stages.map((stage, index) => section(stage, index + 1, stills)),
+      step: procedure.stages.map((stage, index) => section(stage, index + 1, pictureOf)),
     }),
   };
   const cleaned = replacedSentence(replaced, "\ufffd", "JSON-LD cannot carry them");
   return {
-    files: [textFile("howto.jsonld", `${JSON.stringify(howTo, null, 2)}\n`), ...stillFiles(stills)],
+    files: [
+      textFile("howto.jsonld", `${JSON.stringify(howTo, null, 2)}\n`),
+      ...(inside ? [] : stillFiles(stills)),
+    ],
     losses: [...lossesOf(procedure), ...stills.losses, ...(cleaned ? [`HowTo: ${cleaned}`] : [])],
   };
 }
@@ -76,16 +89,19 @@ function supply({ name, detail }: SupplyLine): Node {
   return node("HowToSupply", { name, ...(detail.trim() !== "" && { requiredQuantity: detail }) });
 }
 
-function section({ stage, steps }: StageOfSteps, position: number, stills: Stills): Node {
+/** The address of a picture; null where there is none. */
+type PictureOf = (figure: Figure) => string | null;
+
+function section({ stage, steps }: StageOfSteps, position: number, pictureOf: PictureOf): Node {
   return node("HowToSection", {
     name: stageName(stage),
     position,
-    itemListElement: steps.map((step) => stepNode(step, stills)),
+    itemListElement: steps.map((step) => stepNode(step, pictureOf)),
   });
 }
 
 /** What can hurt stands before what is done, as in every output. */
-function stepNode(step: Step, stills: Stills): Node {
+function stepNode(step: Step, pictureOf: PictureOf): Node {
   const says = [
     ...step.cautions.map((caution) => tip(cautionText(caution))),
     direction(instructionOf(step)),
@@ -98,9 +114,10 @@ function stepNode(step: Step, stills: Stills): Node {
     position: step.number,
     name: instructionOf(step),
     url: step.moment?.link ?? undefined,
-    image: step.stills
-      .filter(({ sha256 }) => stills.found.has(sha256))
-      .map((figure) => node("ImageObject", { contentUrl: stillName(figure), caption: figure.alt })),
+    image: step.stills.flatMap((figure) => {
+      const contentUrl = pictureOf(figure);
+      return contentUrl === null ? [] : [node("ImageObject", { contentUrl, caption: figure.alt })];
+    }),
     video: clips(step),
     itemListElement: says.map((one, index) => ({ ...one, position: index + 1 })),
   });
@@ -114,14 +131,17 @@ function cautionText({ signal, hazard, consequence, avoid, source }: CautionNote
   return [`${signalText(signal)}:`, ...says, sentence(sourceText(source))].join(" ");
 }
 
-function gotchaText({ symptom, why, instead }: GotchaNote): string {
-  return [symptom, why, instead].map(sentence).filter(Boolean).join(" ");
+function gotchaText({ symptom, part, why, instead }: GotchaNote): string {
+  return [symptom, part && `On: ${part}`, why, instead]
+    .map((one) => sentence(one ?? ""))
+    .filter(Boolean)
+    .join(" ");
 }
 
 function deferredText(line: DeferredLine): string {
-  const { what, waitsFor } = line;
+  const { waitsFor } = line;
   return [
-    sentence(`${deferredHead(line)} ${what}`),
+    sentence(`${deferredHead(line)} ${leftText(line)}`),
     waitsFor.trim() && sentence(`Until: ${waitsFor}`),
     soakText(line),
   ]

@@ -3,8 +3,8 @@ import { h } from "hastscript";
 import type { PartLine, Procedure, SupplyLine } from "#lib/procedure/tree.ts";
 import { closeOutChecks, closeOutHeading } from "../close-out.ts";
 import { tieUnits } from "../quantity.ts";
-import { inRuns, stepNumbers, valueNames } from "../words.ts";
-import { balloon, measured, valueCell } from "./parts-of-step.ts";
+import { inRuns, measuredText, stepNumbers, valueNames } from "../words.ts";
+import { balloon, valueCell } from "./parts-of-step.ts";
 
 /** A section with its heading, left out where it would be empty. */
 export function listSection(id: string, title: string, content: (Element | null)[]): Element[] {
@@ -50,7 +50,7 @@ export function measurementList({ measurements }: Procedure): Element[] {
   const rows = measurements.map((line) =>
     h("tr", { "data-mark": line.mark }, [
       h("td.number", line.step === null ? "–" : String(line.step)),
-      h("th", { scope: "row" }, measured(line)),
+      h("th", { scope: "row" }, measuredText(line)),
       ...valueNames.map(([name]) => h("td", valueCell(line, name))),
       h("td", [line.instrument, line.source].filter(Boolean).join(" · ")),
     ]),

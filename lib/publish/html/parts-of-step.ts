@@ -12,7 +12,10 @@ import { paragraphs } from "../clean.ts";
 import { printedValue, tieUnits } from "../quantity.ts";
 import {
   deferredHead,
+  gotchaSays,
   isAboutInjury,
+  leftText,
+  measuredText,
   partEventText,
   partRemarks,
   sentence,
@@ -85,7 +88,7 @@ export function measurementNode(line: MeasurementLine, forReader = false): Eleme
   ].filter(Boolean);
   return h("div.measurement", { "data-mark": line.mark }, [
     h("table", [
-      h("caption", measured(line)),
+      h("caption", measuredText(line)),
       h("thead", [
         h(
           "tr",
@@ -112,15 +115,11 @@ export function measurementNode(line: MeasurementLine, forReader = false): Eleme
 /** Where the reader writes what their own machine had. */
 function ownCell(line: MeasurementLine, name: keyof MeasurementLine["values"], label: string): Element {
   if (name !== "asFound" && name !== "asFitted") return h("td");
-  const words = `Your reading, ${label.toLowerCase()}: ${measured(line)}`;
+  const words = `Your reading, ${label.toLowerCase()}: ${measuredText(line)}`;
   return h("td.box", [
     h("span", { "aria-hidden": "true" }, "your reading"),
     h("input", { type: "text", "data-keep": `${name}/${line.mark}`, "aria-label": words }),
   ]);
-}
-
-export function measured(line: MeasurementLine): string {
-  return [line.what || "Not said what is measured", line.part].filter(Boolean).join(", ");
 }
 
 export function valueCell(
@@ -137,17 +136,12 @@ export function valueCell(
 }
 
 export function gotchaNode(gotcha: GotchaNote): Element {
-  const says: [string, string][] = [
-    ["What bit", gotcha.symptom],
-    ["Why", gotcha.why],
-    ["Instead", gotcha.instead],
-  ];
   return h(
     "div.gotcha",
     { "data-mark": gotcha.mark },
-    says
-      .filter(([, text]) => text.trim() !== "")
-      .map(([label, text]) => h("p", [h("strong", `${label}: `), tieUnits(paragraphs(text).join(" "))])),
+    gotchaSays(gotcha).map(([label, text]) =>
+      h("p", [h("strong", `${label} `), tieUnits(paragraphs(text).join(" "))]),
+    ),
   );
 }
 
@@ -162,7 +156,7 @@ export function deferredNode(
   const time = soakText(line);
   return h("li.deferred", { "data-mark": line.mark, className: line.closedBy === null ? "open" : "closed" }, [
     onFront ? null : h("strong", `${deferredHead(line)} `),
-    tieUnits(sentence(line.what)),
+    tieUnits(sentence(leftText(line))),
     line.waitsFor.trim() === "" ? "" : ` Until: ${tieUnits(sentence(line.waitsFor))}`,
     time === "" ? "" : ` ${tieUnits(time)}`,
     onFront && line.step !== null ? h("span.steps", `Step ${line.step}`) : null,
@@ -186,7 +180,7 @@ function soakTable(line: DeferredLine): Element | null {
         "tr.own",
         times.map(({ name, head, reckoned }) => {
           const input = { type: "text", "data-keep": `${name}/${line.mark}` };
-          const words = `${head} (${reckoned}): ${line.what || "not said what"}`;
+          const words = `${head} (${reckoned}): ${leftText(line)}`;
           return h("td.box", [
             h("span", { "aria-hidden": "true" }, tieUnits(reckoned)),
             h("input", { ...input, "aria-label": words }),

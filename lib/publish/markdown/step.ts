@@ -13,7 +13,10 @@ import { stillName } from "../stills.ts";
 import {
   deferredHead,
   filmNote,
+  gotchaSays,
   instructionOf,
+  leftText,
+  measuredText,
   partEventText,
   partRemarks,
   sentence,
@@ -57,7 +60,7 @@ export function cautionNode(caution: Omit<CautionNote, "mark">, after = ""): Roo
 
 export function deferredText(line: DeferredLine): string {
   const until = line.waitsFor.trim() === "" ? "" : `Until: ${sentence(oneLine(line.waitsFor))}`;
-  return [sentence(oneLine(line.what)), until, oneLine(soakText(line))].filter(Boolean).join(" ");
+  return [sentence(oneLine(leftText(line))), until, oneLine(soakText(line))].filter(Boolean).join(" ");
 }
 
 function pictures(step: Step, hasStill: (sha256: string) => boolean): RootContent[] {
@@ -92,18 +95,13 @@ function measurementNodes(line: MeasurementLine): RootContent[] {
     oneLine(line.note),
   ].filter((note) => note !== "");
   return [
-    paragraph(strong(`Measure: ${measured(line)}`)),
+    paragraph(strong(`Measure: ${oneLine(measuredText(line))}`)),
     table(
       valueNames.map(([, label]) => label),
       [values],
     ),
     paragraph(notes.map(sentence).join(" ")),
   ];
-}
-
-/** What is measured, and of which part. */
-export function measured(line: MeasurementLine): string {
-  return [line.what || "not said what", line.part].map(oneLine).filter(Boolean).join(", ");
 }
 
 export function valueText(line: MeasurementLine, name: keyof MeasurementLine["values"]): string {
@@ -114,14 +112,7 @@ export function valueText(line: MeasurementLine, name: keyof MeasurementLine["va
 }
 
 function gotchaNodes(gotcha: GotchaNote): RootContent[] {
-  const says: [string, string][] = [
-    ["What bit:", gotcha.symptom],
-    ["Why:", gotcha.why],
-    ["Instead:", gotcha.instead],
-  ];
-  return says
-    .filter(([, text]) => text.trim() !== "")
-    .map(([label, text]) => paragraph(strong(label), ` ${oneLine(text)}`));
+  return gotchaSays(gotcha).map(([label, text]) => paragraph(strong(label), ` ${oneLine(text)}`));
 }
 
 function filmNodes({ moment }: Step): RootContent[] {

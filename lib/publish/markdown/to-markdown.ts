@@ -18,6 +18,7 @@ import {
   correctionStanding,
   groupedCautions,
   inRuns,
+  measuredText,
   openItems,
   stageName,
   stepNumbers,
@@ -26,7 +27,7 @@ import {
   valueNames,
 } from "../words.ts";
 import { heading, list, oneLine, paragraph, prose, root, strong, table } from "./nodes.ts";
-import { cautionNode, deferredText, measured, stepNodes, valueText } from "./step.ts";
+import { cautionNode, deferredText, stepNodes, valueText } from "./step.ts";
 
 /**
  * The procedure as Markdown (GFM): `procedure.md`, and its stills beside it. Equal procedures give equal bytes.
@@ -160,7 +161,7 @@ function measurements({ measurements }: Procedure): RootContent[] {
   const heads = ["Step", "What", ...valueNames.map(([, label]) => label), "Instrument", "Source"];
   const rows = measurements.map((line) => [
     line.step === null ? "" : String(line.step),
-    measured(line),
+    oneLine(measuredText(line)),
     ...valueNames.map(([name]) => valueText(line, name)),
     line.instrument,
     line.source,

@@ -26,10 +26,13 @@ import {
   correctionStanding,
   deferredHead,
   filmNote,
+  gotchaSays,
   groupedCautions,
   inRuns,
   instructionOf,
   isAboutInjury,
+  leftText,
+  measuredText,
   openItems,
   partEventText,
   partRemarks,
@@ -110,7 +113,7 @@ export function printSheet(
       steps: of.map((step) => ({ ...printStep(step, stills), changed: changedSteps.includes(step.mark) })),
     })),
     measurements: procedure.measurements.map((line) => ({
-      what: wide(measured(line)),
+      what: wide(measuredText(line)),
       step: line.step === null ? "–" : String(line.step),
       about: wide([line.instrument, line.source].filter(Boolean).join(" · ")),
       values: values(line),
@@ -208,7 +211,7 @@ function supply({ name, detail }: { name: string; detail: string }) {
 function measurement(line: MeasurementLine) {
   const notes = [line.instrument && `Instrument: ${line.instrument}`, sourceText(line.source), line.note];
   return {
-    what: wide(measured(line)),
+    what: wide(measuredText(line)),
     heads: valueNames.map(([, label]) => label),
     values: values(line),
     unit: shortened(
@@ -225,10 +228,6 @@ function measurement(line: MeasurementLine) {
   };
 }
 
-function measured(line: MeasurementLine): string {
-  return [line.what || "Not said what is measured", line.part].filter(Boolean).join(", ");
-}
-
 function values(line: MeasurementLine) {
   return valueNames.map(([name]) => {
     const value = line.values[name];
@@ -239,19 +238,14 @@ function values(line: MeasurementLine) {
 }
 
 function gotcha(one: GotchaNote): [string, string][] {
-  const says: [string, string][] = [
-    ["What bit:", one.symptom],
-    ["Why:", one.why],
-    ["Instead:", one.instead],
-  ];
-  return says.filter(([, text]) => text.trim() !== "").map(([label, text]) => [label, wide(text)]);
+  return gotchaSays(one).map(([label, text]) => [label, wide(text)]);
 }
 
 function deferred(line: DeferredLine) {
   return {
     open: line.closedBy === null,
     head: deferredHead(line),
-    what: wide(sentence(line.what)),
+    what: wide(sentence(leftText(line))),
     until: line.waitsFor.trim() === "" ? null : wide(`Until: ${sentence(line.waitsFor)}`),
     time: soakText(line) === "" ? null : wide(soakText(line)),
     times: soakTimes(line).map(({ head, reckoned }) => ({ head, reckoned: narrow(reckoned, 16) })),
