@@ -208,7 +208,13 @@ test("cautions that fill more than a page are printed whole, and named among the
   const from = placeOf(pdf, "Step 2", placeOf(pdf, "Begin"));
   const places = cautions.map(({ hazard }) => placeOf(pdf, hazard, from));
   expect(places.every((place, index) => place > (places[index - 1] ?? from))).toBe(true);
-  expect(placeOf(pdf, "Lift it off", from)).toBeGreaterThan(places.at(-1) as number);
+  const act = placeOf(pdf, "Lift it off", from);
+  expect(act).toBeGreaterThan(places.at(-1) as number);
+  const [first, page] = [pdf.nodes[places[0] as number]?.page, pdf.nodes[act]?.page];
+  expect(page).toBeGreaterThan(first as number);
+  expect(pdf.pages[(page as number) - 1]?.text).toContain(
+    `Read all 25 cautions of step 2 first: they begin on page ${first}.`,
+  );
 });
 
 test("nothing is lost in a step of several pages: every word is there, in order", async () => {
