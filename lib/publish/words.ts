@@ -158,9 +158,9 @@ export function gotchaSays({ symptom, part, why, instead }: GotchaNote): [label:
   return says.filter(([, text]) => text.trim() !== "");
 }
 
-/** What is left provisional, and on which part. */
+/** What is left provisional: "Thrust washer: end float above the card's figure". */
 export function leftText({ what, part }: DeferredLine): string {
-  return [what.trim() || "Not said what is left", part && `(${part})`].filter(Boolean).join(" ");
+  return [part, what.trim() || "Not said what is left"].filter(Boolean).join(": ");
 }
 
 /** Deferred items that are still open, in the order of the procedure. */
