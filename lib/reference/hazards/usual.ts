@@ -37,7 +37,9 @@ export const usualCautions: readonly UsualCaution[] = [...substances.map(ofSubst
 /** The usual cautions for hazards that a text meets; those that the words of a caution speak of already are left out. */
 export function cautionsFor(text: string, warned: readonly string[] = []): UsualCaution[] {
   return usualCautions.filter(
-    ({ met, said }) => meets(text, met) && !warned.some((words) => said.test(words)),
+    ({ met, needed, said }) =>
+      (meets(text, met) || (needed !== null && meets(text, needed))) &&
+      !warned.some((words) => said.test(words)),
   );
 }
 
