@@ -80,7 +80,7 @@ test("chapters and captions of the film play in the browser", async ({ page, pro
   await page.route("**/player", (route) =>
     route.fulfill({
       contentType: "text/html",
-      body: `<!doctype html><title>Player</title><video muted src="/media/recordings/demo-recording-water-pump">
+      body: `<!doctype html><title>Player</title><link rel="icon" href="data:,"><video muted src="/media/recordings/demo-recording-water-pump">
         <track kind="chapters" src="${print}/chapters-vtt" srclang="en" label="Steps">
         <track kind="captions" src="${print}/captions" srclang="en" label="Captions" default></video>`,
     }),
@@ -149,6 +149,8 @@ test("captions of the published film come to the recording, and are drafted from
   await page.getByRole("button", { name: "Mark the cut by hand" }).click();
   // The film begins where the recording has run for a minute.
   await page.getByLabel("Recording, from").fill("1:00");
+  await page.keyboard.press("Tab");
+  await expect(page.getByText("One stretch in 6:10", { exact: false })).toBeVisible();
   await onDisk(page);
   const spoken = readCaptionText(fs.readFileSync(path.join(shared, "treadle-head.vtt"), "utf8")).cues;
   const shown = spoken.filter(({ start }) => start >= 60);
