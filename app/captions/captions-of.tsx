@@ -1,4 +1,5 @@
 "use client";
+import Link from "next/link";
 import { useId, useState } from "react";
 import type { CaptionTrack, Recording } from "#lib/build/index.ts";
 import { captionsOf } from "../log/drafts.ts";
@@ -90,7 +91,8 @@ function Track({ track }: { track: CaptionTrack }) {
       {track.clock === "cut" && (
         <p className="soft small" style={{ margin: "6px 0" }}>
           No drafts are made from it: its times say where in the published film something is said, not where
-          in this recording.
+          in this recording. On the <Link href={`/builds/${track.buildId}/film`}>film’s sheet</Link> such
+          captions come to the recordings.
         </p>
       )}
       {problems.length > 0 && (

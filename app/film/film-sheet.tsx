@@ -4,6 +4,7 @@ import { type Cut, present } from "#lib/build/index.ts";
 import { readFilm } from "#lib/cut/index.ts";
 import { SheetPage } from "../parts/sheet-page.tsx";
 import { useSession, useSessionView } from "../session/provider.tsx";
+import { BringFilmCaptions } from "./bring-film-captions.tsx";
 import { BringList } from "./bring-list.tsx";
 import { CutFields } from "./cut-fields.tsx";
 import { HandStretches } from "./hand-stretches.tsx";
@@ -53,6 +54,7 @@ function CutBlock({ cut, foremost, ranks }: { cut: Cut; foremost: boolean; ranks
       {cut.form === "hand" ? <HandStretches cut={cut} put={put} /> : <Reels film={film} put={put} />}
       <Problems film={film} />
       <Stretches film={film} />
+      <BringFilmCaptions film={film} />
       <div className="row-of-buttons" style={{ marginTop: 14 }}>
         {!foremost && (
           <button

@@ -19,6 +19,7 @@ import { BuildTitleBlock } from "../parts/title-block.tsx";
 import { useDerived, useSessionView } from "../session/provider.tsx";
 import { useSettled } from "../session/use-settled.ts";
 import { Findings } from "./findings.tsx";
+import { LeftOut } from "./left-out.tsx";
 import { StepControls } from "./step-controls.tsx";
 import { Tray } from "./tray.tsx";
 
@@ -127,6 +128,14 @@ function Print({ buildId, title }: { buildId: string; title: string }) {
         {" · "}
         <Link href={`/builds/${buildId}`}>Build folder</Link>
       </p>
+      <LeftOut
+        sheets={[
+          { address: `${sheet}/pdf?paper=a4`, name: "PDF" },
+          { address: `${sheet}/html`, name: "One HTML file" },
+          { address: `${sheet}/markdown`, name: "Markdown" },
+          { address: `${sheet}/parts`, name: "Parts list" },
+        ]}
+      />
     </section>
   );
 }

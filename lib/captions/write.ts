@@ -1,15 +1,18 @@
 import type { Cue } from "./read/types.ts";
 
+/** What of a cue is written. */
+type Written = Pick<Cue, "start" | "end" | "text" | "voice">;
+
 /**
  * Writes cues as WebVTT, for the player's own text track: whatever the captions came as, this is what a browser shows.
  * Reading it again gives the same words at the same times (to the millisecond).
  */
-export function toWebVtt(cues: readonly Cue[]): string {
+export function toWebVtt(cues: readonly Written[]): string {
   const blocks = cues.map((cue) => `${vttTime(cue.start)} --> ${vttTime(cue.end)}\n${payload(cue)}`);
   return `WEBVTT\n\n${blocks.join("\n\n")}\n`;
 }
 
-function payload({ text, voice }: Cue): string {
+function payload({ text, voice }: Written): string {
   return voice ? `<v ${vttText(voice)}>${vttText(text)}` : vttText(text);
 }
 

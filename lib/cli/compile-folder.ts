@@ -12,6 +12,7 @@ import {
   historyOf,
   type Paper,
   printedBrief,
+  recordingCues,
   together,
   toPdf,
 } from "#lib/publish/index.ts";
@@ -44,6 +45,7 @@ export async function compileFolder(
     // What the folder itself carries of the gotcha book.
     brief: printedBrief(read.document, read.document, options.printedOn),
     stills: (sha256: string) => stillBytes(read, taken, sha256),
+    captions: recordingCues(read.document),
   };
   const output = together([await toPdf(checked, publishing), ...(await everyFormat(checked, publishing))]);
   const findings = {

@@ -10,6 +10,7 @@ import {
   contentHash,
   historyOf,
   type OutputFile,
+  recordingCues,
   releaseOutputs,
 } from "#lib/publish/index.ts";
 import { FolderError, type ReadFolder, readFolder, readInside } from "./read.ts";
@@ -153,6 +154,7 @@ function publishFrozen(
     printedOn: date,
     release: { revision, date },
     history: historyOf(document, checked.procedure),
+    captions: recordingCues(document),
     changedSteps,
   });
 }

@@ -100,8 +100,12 @@ function sayingsOf(step: Step): Map<string, Saying> {
   for (const one of step.tools) say(one.mark, "Tool", join([one.name, one.detail, one.note]), "read");
   for (const one of step.consumables)
     say(one.mark, "Consumable", join([one.name, one.detail, one.note]), "redo");
-  for (const one of step.gotchas) say(one.mark, "Gotcha", join([one.symptom, one.why, one.instead]), "read");
-  for (const one of step.deferred) say(one.mark, "Deferred", join([one.what, one.waitsFor]), "read");
+  for (const one of step.gotchas)
+    say(one.mark, "Gotcha", join([one.symptom, one.part ?? "", one.why, one.instead]), "read");
+  for (const one of step.deferred)
+    say(one.mark, "Deferred", join([one.what, one.part ?? "", one.waitsFor]), "read");
+  for (const { mark, soak } of step.deferred)
+    if (soak) say(mark, "How long", join([soak.least, soak.longest, soak.why]), "redo");
   say(step.mark, "Pictures", step.stills.map((one) => one.sha256.slice(0, 8)).join(", "), "read");
   for (const [at, one] of step.stills.entries())
     say(one.mark, `Drawing on picture ${at + 1}`, drawingWords(one.drawn), "read");
@@ -120,7 +124,7 @@ const ownValues = [
 
 function valueWords(line: MeasurementLine, value: keyof MeasurementLine["values"]): string {
   const text = line.values[value]?.typed.trim() ?? "";
-  return text === "" ? "" : join([line.what, line.part, text]);
+  return text === "" ? "" : join([line.what, line.part, line.mate ?? "", text]);
 }
 
 /** A drawing in words: its view, how the picture is shown, and what points where, in hundredths of the picture. */
@@ -146,8 +150,8 @@ function drawingWords(drawn: DrawnFigure | undefined): string {
   ]);
 }
 
-function partWords({ name, event, count, wayRound, note }: PartUse): string {
-  return join([name, event, count, wayRound, note]);
+function partWords({ name, event, count, wayRound, seat, note }: PartUse): string {
+  return join([name, event, count, wayRound, seat, note]);
 }
 
 function join(words: (string | null)[]): string {

@@ -89,7 +89,7 @@ export function makeStep(edited: Edited, number: number, lookup: Lookup): Step {
     measurements: of("measurement").map((mark) => measurementLine(mark, number, lookup)),
     tools: of("tool").map((mark) => supplyUse(mark, "size")),
     consumables: of("consumable").map((mark) => supplyUse(mark, "amount")),
-    gotchas: of("gotcha").map(gotchaNote),
+    gotchas: of("gotcha").map((mark) => gotchaNote(mark, lookup)),
     deferred: of("deferred").map((mark) => deferredLine(mark, number, lookup)),
     stills: [],
     moment: momentOf(head, lookup),
@@ -158,8 +158,13 @@ function seatOf(mark: Mark): string {
     said("stamped", "stamped "),
     said("lookAlike", "its look-alike: "),
     said("covers", "over "),
+    said("foundWrong", "wrong as found: "),
+    said("origin", ""),
     said("insteadOf", "in place of "),
     said("fittedNumber", "fitted as "),
+    // The parts list has one number, that of what is fitted.
+    wordsOf(mark, "fittedNumber") === "" ? "" : said("partNumber", "was "),
+    said("supersedes", "supersedes "),
     said("tightness", ""),
     said("torque", "torque "),
     wordsOf(mark, "once") === "once" ? "fit once only" : "",
@@ -179,6 +184,7 @@ export function measurementLine(mark: Mark, step: number | null, lookup: Lookup)
     step,
     what: wordsOf(mark),
     part: itemOf(mark, lookup.itemNames)?.name ?? "",
+    ...(wordsOf(mark, "mate") !== "" && { mate: wordsOf(mark, "mate") }),
     values,
     instrument: wordsOf(mark, "instrument"),
     source,
@@ -206,10 +212,11 @@ export function supplyUse(mark: Mark, detail: "size" | "amount"): SupplyUse {
   };
 }
 
-function gotchaNote(mark: Mark): GotchaNote {
+function gotchaNote(mark: Mark, lookup: Lookup): GotchaNote {
   return {
     mark: mark.id,
     symptom: wordsOf(mark),
+    ...partOf(mark, lookup),
     why: wordsOf(mark, "why"),
     instead: wordsOf(mark, "instead"),
   };
@@ -220,9 +227,21 @@ export function deferredLine(mark: Mark, step: number | null, lookup: Lookup): D
     mark: mark.id,
     step,
     what: wordsOf(mark),
+    ...partOf(mark, lookup),
     waitsFor: wordsOf(mark, "waitsFor"),
+    ...soakOf(mark),
     closedBy: lookup.closers.get(mark.id) ?? null,
   };
+}
+
+function partOf(mark: Mark, lookup: Lookup): { part?: string } {
+  const part = itemOf(mark, lookup.itemNames)?.name ?? "";
+  return part === "" ? {} : { part };
+}
+
+function soakOf(mark: Mark): Pick<DeferredLine, "soak"> {
+  const [least, longest] = [typedOf(mark, "least"), typedOf(mark, "longest")];
+  return least === "" && longest === "" ? {} : { soak: { least, longest, why: wordsOf(mark, "limitWhy") } };
 }
 
 export function loose(mark: Mark, lookup: Lookup): Loose {

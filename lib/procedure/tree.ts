@@ -190,6 +190,8 @@ export interface MeasurementLine {
   step: number | null;
   what: string;
   part: string;
+  /** The part it fits in, on or against; absent where none is said. */
+  mate?: string;
   values: Partial<Record<CharacteristicValue, TypedValue>>;
   instrument: string;
   source: string;
@@ -215,6 +217,8 @@ export interface SupplyLine {
 export interface GotchaNote {
   mark: string;
   symptom: string;
+  /** The part it bit on; absent where none is said. */
+  part?: string;
   why: string;
   instead: string;
 }
@@ -223,7 +227,11 @@ export interface DeferredLine {
   mark: string;
   step: number | null;
   what: string;
+  /** The part that is left so; absent where none is said. */
+  part?: string;
   waitsFor: string;
+  /** A soak, cure or bath: its limits of time as typed. Absent where it has none. */
+  soak?: { least: string; longest: string; why: string };
   /** The mark that closed it; null while it is open. */
   closedBy: string | null;
 }

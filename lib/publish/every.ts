@@ -1,6 +1,6 @@
 import type { CheckedProcedure } from "#lib/procedure/tree.ts";
 import { toAnnotations } from "./annotations/index.ts";
-import { toChapters } from "./film/index.ts";
+import { toCaptions, toChapters } from "./film/index.ts";
 import { toHowTo } from "./howto/index.ts";
 import { toHtml } from "./html/index.ts";
 import { toMarkdown } from "./markdown/index.ts";
@@ -20,6 +20,7 @@ export async function everyFormat(checked: CheckedProcedure, options: PublishOpt
     await toAnnotations(checked, options),
     await toOtio(checked, options),
     await toChapters(checked),
+    await toCaptions(checked, options.captions ?? []),
   ];
 }
 

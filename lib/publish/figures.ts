@@ -47,7 +47,7 @@ export async function shownPicture(
 export function svgFile(drawn: DrawnFigure, original: Size, picture: ShownPicture): Uint8Array | null {
   const lines = screenLines(drawn, original);
   if (!lines) return null;
-  const svg = svgOf(lines, { ...picture, address: jpegAddress(picture.bytes), is: "shown" });
+  const svg = svgOf(lines, { ...picture, address: dataAddress(picture.bytes), is: "shown" });
   // Twice the size it is laid out at, so that it is large enough where a reader shows files as large as they say.
   const sized = {
     ...svg.properties,
@@ -64,9 +64,9 @@ export function svgText(svg: Element): string {
     .stringify({ type: "root", children: [svg] });
 }
 
-/** The bytes of a JPEG as an address. */
-export function jpegAddress(bytes: Uint8Array): string {
-  return `data:image/jpeg;base64,${Buffer.from(bytes).toString("base64")}`;
+/** Bytes as an address that carries them (RFC 2397). */
+export function dataAddress(bytes: Uint8Array, type = "image/jpeg"): string {
+  return `data:${type};base64,${Buffer.from(bytes).toString("base64")}`;
 }
 
 /** What a file's name says of its bytes. */

@@ -4,7 +4,14 @@ export { type BriefNote, briefNotes, printedBrief } from "./brief.ts";
 export { canonicalJson } from "./canonical-json.ts";
 export { contentHash } from "./content-hash.ts";
 export { everyFormat, together } from "./every.ts";
-export { cuesInFilm, type RecordingCue, toCaptions, toChapters, webVtt } from "./film/index.ts";
+export {
+  cuesInFilm,
+  type RecordingCue,
+  recordingCues,
+  toCaptions,
+  toChapters,
+  webVtt,
+} from "./film/index.ts";
 export { toHowTo } from "./howto/index.ts";
 export { type BodyOptions, originalPicture, procedureBody, toHtml } from "./html/index.ts";
 export { limits } from "./limits.ts";

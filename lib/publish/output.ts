@@ -1,5 +1,6 @@
 import type { CheckedProcedure } from "#lib/procedure/tree.ts";
 import type { BriefNote } from "./brief.ts";
+import type { RecordingCue } from "./film/to-captions.ts";
 import type { History } from "./release/history.ts";
 
 /** A file of an output. `name` is relative, with `/`. */
@@ -32,6 +33,10 @@ export interface PublishOptions {
   edition?: Edition;
   /** What bit before, printed in front of the steps; not part of the content hash. */
   brief?: readonly BriefNote[];
+  /** Captions of the recordings, for those of the film; no part of a procedure. */
+  captions?: readonly RecordingCue[];
+  /** Pictures of a HowTo as files beside it, or inside it where one file is asked for; beside it until said. */
+  pictures?: "beside" | "inside";
   /** Size of paper, for outputs that have pages; A4 until said otherwise. */
   paper?: Paper;
 }

@@ -1,7 +1,7 @@
 import sharp from "sharp";
 import type { Size } from "#lib/figure/index.ts";
 import type { Figure, Procedure } from "#lib/procedure/tree.ts";
-import { type ShownPicture, shortHash, shownPicture, svgFile } from "./figures.ts";
+import { dataAddress, type ShownPicture, shortHash, shownPicture, svgFile } from "./figures.ts";
 import type { OutputFile, PublishOptions } from "./output.ts";
 import { allSteps } from "./words.ts";
 
@@ -72,4 +72,9 @@ function figureFile({ drawn }: Figure, still: PublishedStill): OutputFile {
 /** Those files, each name once: one still may stand in several steps. */
 export function filesOnce(files: ReadonlyMap<string, OutputFile>): OutputFile[] {
   return [...new Map([...files.values()].map((file) => [file.name, file])).values()];
+}
+
+/** A figure's file as an address that carries it, for what must stand alone. */
+export function fileAddress({ name, bytes }: OutputFile): string {
+  return dataAddress(bytes, name.endsWith(".svg") ? "image/svg+xml" : "image/jpeg");
 }

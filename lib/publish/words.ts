@@ -1,5 +1,14 @@
 import { type CharacteristicValue, partEvents, type SignalWord, type Stage } from "#lib/mark/index.ts";
-import type { CautionNote, DeferredLine, Moment, PartUse, Procedure, Step } from "#lib/procedure/tree.ts";
+import type {
+  CautionNote,
+  DeferredLine,
+  GotchaNote,
+  MeasurementLine,
+  Moment,
+  PartUse,
+  Procedure,
+  Step,
+} from "#lib/procedure/tree.ts";
 import type { CorrectionLine, RevisionLine } from "./release/history.ts";
 import type { SheetState } from "./state.ts";
 
@@ -131,9 +140,59 @@ export function filmNote({ film, of }: Moment): string {
   return of === undefined ? `In the film at ${others.join(", ")}` : `also at ${others.join(", ")}`;
 }
 
+/** What is measured: "Shaft at the seal, Pump shaft, with Seal". */
+export function measuredText({ what, part, mate }: MeasurementLine): string {
+  return [what.trim() || "Not said what is measured", part, mate && `with ${mate}`]
+    .filter(Boolean)
+    .join(", ");
+}
+
+/** What a gotcha says, each under its label. */
+export function gotchaSays({ symptom, part, why, instead }: GotchaNote): [label: string, text: string][] {
+  const says: [string, string][] = [
+    ["What bit:", symptom],
+    ["On:", part ?? ""],
+    ["Why:", why],
+    ["Instead:", instead],
+  ];
+  return says.filter(([, text]) => text.trim() !== "");
+}
+
+/** What is left provisional: "Thrust washer: end float above the card's figure". */
+export function leftText({ what, part }: DeferredLine): string {
+  return [part, what.trim() || "Not said what is left"].filter(Boolean).join(": ");
+}
+
 /** Deferred items that are still open, in the order of the procedure. */
 export function openItems(procedure: Procedure): DeferredLine[] {
   return procedure.deferred.filter((line) => line.closedBy === null);
+}
+
+/** What is said first of something left provisional. */
+export function deferredHead({ closedBy }: DeferredLine): string {
+  return closedBy === null ? "Left open:" : "Closed since:";
+}
+
+/** What is said of a soak's time: "At least 20 min, at most 24 h. Why: the acid bites the iron." Empty without one. */
+export function soakText({ soak }: DeferredLine): string {
+  if (!soak) return "";
+  const { least, longest, why } = soak;
+  const limits = [least && `At least ${least}`, longest && `${least ? "at" : "At"} most ${longest}`];
+  return [limits.filter(Boolean).join(", "), why.trim() && `Why: ${why.trim()}`]
+    .map(sentence)
+    .filter(Boolean)
+    .join(" ");
+}
+
+/** The times that a reader writes down for a soak: when it began, and between which times it ends. */
+export function soakTimes({ soak }: DeferredLine): { name: string; head: string; reckoned: string }[] {
+  if (!soak) return [];
+  const { least, longest } = soak;
+  return [
+    { name: "began", head: "Began", reckoned: "date and time" },
+    ...(least === "" ? [] : [{ name: "not-before", head: "Not before", reckoned: `began + ${least}` }]),
+    ...(longest === "" ? [] : [{ name: "not-after", head: "Not after", reckoned: `began + ${longest}` }]),
+  ];
 }
 
 /** Every step, in order. */

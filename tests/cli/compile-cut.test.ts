@@ -40,6 +40,7 @@ describe("witness compile with the film's edit list", () => {
       "marks.otio",
       "chapters.txt",
       "chapters.vtt",
+      "captions.vtt",
       "findings.json",
     ])
       expect(names).toContain(name);

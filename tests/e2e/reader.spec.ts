@@ -3,6 +3,7 @@ import os from "node:os";
 import path from "node:path";
 import { pathToFileURL } from "node:url";
 import { AxeBuilder } from "@axe-core/playwright";
+import { readPdf, unspaced } from "../publish/read-pdf.ts";
 import { expect, openDemo, test } from "./workshop.ts";
 
 test("a reader's file keeps ticks and readings without a network, and a saved copy carries them", async ({
@@ -27,6 +28,7 @@ test("a reader's file keeps ticks and readings without a network, and a saved co
     .getByLabel(/^Your reading, as found: End float/)
     .first()
     .fill("12 thou </script>");
+  await page.getByRole("checkbox", { name: "Every guard that came off is back on." }).check();
   await page.reload();
   await expect(page.getByText("2 of 22 steps done.")).toBeVisible();
   await expect(page.getByRole("link", { name: "Go on at Step 3" })).toHaveAttribute("href", "#step-3");
@@ -54,6 +56,8 @@ test("a reader's file keeps ticks and readings without a network, and a saved co
     "12 thou </script>",
   );
 
+  await expect(other.getByRole("checkbox", { name: "Every guard that came off is back on." })).toBeChecked();
+
   // Found by its words; nothing is cut off on a telephone; nothing serious for who hears it read out.
   await other.getByLabel("Find words").fill("impeller nut");
   await expect(other.getByText(/\d of 22 steps have it\./)).toBeVisible();
@@ -63,13 +67,27 @@ test("a reader's file keeps ticks and readings without a network, and a saved co
   expect(
     await other.evaluate(() => document.documentElement.scrollWidth - window.innerWidth),
   ).toBeLessThanOrEqual(0);
-  const { violations } = await new AxeBuilder({ page: other }).analyze();
-  expect(
-    violations.filter((one) => one.impact === "serious" || one.impact === "critical").map((one) => one.id),
-  ).toEqual([]);
+  for (const [colorScheme, width] of [
+    ["light", 390],
+    ["dark", 390],
+    ["light", 1440],
+  ] as const) {
+    await other.setViewportSize({ width, height: 844 });
+    await other.emulateMedia({ colorScheme });
+    const { violations } = await new AxeBuilder({ page: other }).analyze();
+    expect(violations.map((one) => `${one.id}: ${one.nodes[0]?.html}`)).toEqual([]);
+  }
+  await other.emulateMedia({ colorScheme: "light" });
   await other.emulateMedia({ media: "print" });
   await expect(other.getByRole("button", { name: "Save a copy" })).toBeHidden();
   await expect(other.getByRole("checkbox", { name: "Step 2 done", exact: true })).toBeVisible();
+  // On paper: every instruction is there, and what the reader wrote.
+  const titles = await other.locator("section.step p.instruction").allTextContents();
+  const paper = await readPdf(new Uint8Array(await other.pdf({ format: "A4" })));
+  const said = unspaced(paper.pages.map(({ text }) => text).join(""));
+  expect(titles).toHaveLength(22);
+  expect(titles.filter((title) => !said.includes(unspaced(title)))).toEqual([]);
+  expect(said).toContain(unspaced("12 thou </script>"));
   expect(errors).toEqual([]);
   await elsewhere.close();
   await context.setOffline(false);

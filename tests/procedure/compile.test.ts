@@ -41,6 +41,19 @@ describe("where a mark belongs", () => {
     ]);
   });
 
+  test("what is left has its limits of time as typed, and none where none was written", () => {
+    const document = sampleDocument({
+      marks: [
+        sampleMark(10, "action", { words: "Hang the brackets in the bath" }),
+        sampleMark(11, "deferred", { words: "In the bath", longest: { typed: "24 h" }, limitWhy: "it pits" }),
+        sampleMark(12, "deferred", { words: "Finger-tight" }),
+      ],
+    });
+    const [bath, nuts] = compile(document).deferred;
+    expect(bath?.soak).toEqual({ least: "", longest: "24 h", why: "it pits" });
+    expect(nuts && "soak" in nuts).toBe(false);
+  });
+
   test("a stage is the action's own, else the one before, else the sitting's; stages print in their order", () => {
     const document = sampleDocument({
       marks: [

@@ -77,6 +77,12 @@ describe("schema.org HowTo", () => {
     expect(pictures.length).toBeGreaterThan(0);
     for (const picture of pictures)
       expect(names).toContain(picture.replace("https://files.example.org/job/", ""));
+    const one = await toHowTo(checked(await smallJob()), options({ pictures: "inside" }));
+    expect(one.files.map(({ name }) => name)).toEqual(["howto.jsonld"]);
+    const inside = JSON.stringify(await expand(textOf(one, "howto.jsonld"))).match(
+      /"data:image\/jpeg;base64,\/9j[^"]+"/g,
+    );
+    expect(inside).toHaveLength(pictures.length);
     expect(output.losses.join(" ")).toMatch(/measurements/);
     expect(output.losses.join(" ")).toMatch(/how grave a caution is/);
   });

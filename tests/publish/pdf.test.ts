@@ -208,7 +208,13 @@ test("cautions that fill more than a page are printed whole, and named among the
   const from = placeOf(pdf, "Step 2", placeOf(pdf, "Begin"));
   const places = cautions.map(({ hazard }) => placeOf(pdf, hazard, from));
   expect(places.every((place, index) => place > (places[index - 1] ?? from))).toBe(true);
-  expect(placeOf(pdf, "Lift it off", from)).toBeGreaterThan(places.at(-1) as number);
+  const act = placeOf(pdf, "Lift it off", from);
+  expect(act).toBeGreaterThan(places.at(-1) as number);
+  const [first, page] = [pdf.nodes[places[0] as number]?.page, pdf.nodes[act]?.page];
+  expect(page).toBeGreaterThan(first as number);
+  expect(pdf.pages[(page as number) - 1]?.text).toContain(
+    `Read all 25 cautions of step 2 first: they begin on page ${first}.`,
+  );
 });
 
 test("nothing is lost in a step of several pages: every word is there, in order", async () => {
@@ -229,19 +235,36 @@ test("nothing is lost in a step of several pages: every word is there, in order"
   expect(pdf.pages[last - 1]?.text).toContain("Step 1, continued");
 });
 
-test("a long caution, a long instruction and a word of 5,000 letters are printed to their last letter", async () => {
-  const long = Array.from({ length: 900 }, (_, index) => `c${index}`).join(" ");
-  const word = "W".repeat(5000);
-  const cautions = [caution({ hazard: long, avoid: "LASTOFCAUTION" })];
-  const job = procedure([step(1, `${word} LASTOFACTION`, { cautions, result: word })], { title: word });
-  const { pdf } = await printed(job);
-  const all = unspaced(pdf.nodes.map((node) => node.text).join(""));
-  const expected = [unspaced(`${long}.`), "LASTOFCAUTION", `${word}LASTOFACTION`];
-  expect(expected.filter((text) => !all.includes(text))).toEqual([]);
-  for (const page of pdf.pages) {
-    for (const { x } of page.sizes) expect(x).toBeLessThan(page.width);
-  }
-});
+test.each([
+  ["page", "a4"],
+  ["page", "letter"],
+  ["bench", "a4"],
+  ["bench", "letter"],
+] as const)(
+  "%s edition on %s: what is higher than a page is printed to its last letter",
+  async (edition, paper) => {
+    const long = Array.from({ length: 900 }, (_, index) => `c${index}`).join(" ");
+    const word = "W".repeat(5000);
+    const cautions = [caution({ hazard: long, avoid: "LASTOFCAUTION" })];
+    const soak = { least: `${word} LASTOFLEAST`, longest: "", why: `${long} LASTOFWHY` };
+    const deferred = [
+      { mark: "d", step: 1, what: `${long} LASTOFLEFT`, waitsFor: long, soak, closedBy: null },
+    ];
+    const note = `${long} LASTOFNOTE`;
+    const measurements = [measurement(long, { note, values: { limit: typed(`${word} LASTOFLIMIT`) } })];
+    const parts = [part(1, word, { note: `${long} LASTOFPART` })];
+    const rest = { cautions, result: word, deferred, measurements, parts };
+    const job = procedure([step(1, `${word} LASTOFACTION`, rest)], { title: word });
+    const { pdf } = await printed(job, { edition, paper });
+    const all = unspaced(pdf.nodes.map((node) => node.text).join(""));
+    const lasts = ["LEAST", "WHY", "LEFT", "NOTE", "LIMIT", "PART", "CAUTION"].map((of) => `LASTOF${of}`);
+    const expected = [unspaced(`${long}.`), `${word}LASTOFACTION`, ...lasts];
+    expect(expected.filter((text) => !all.includes(text))).toEqual([]);
+    for (const page of pdf.pages) {
+      for (const { x } of page.sizes) expect(x).toBeLessThan(page.width);
+    }
+  },
+);
 
 test("hostile text stays text, and what no font can print is shown and named", async () => {
   const { pdf, output } = await printed(await hostileJob());

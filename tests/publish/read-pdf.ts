@@ -9,6 +9,8 @@ export interface ReadPdf {
   marked: boolean;
   /** The part of PDF/UA that the file claims, by its XMP metadata. */
   uaPart: string | null;
+  /** Its bookmarks in order, with their depth from 0. */
+  bookmarks: { title: string; depth: number }[];
   /** The leaves of the structure tree in its order, and the roles about them. */
   nodes: ReadNode[];
 }
@@ -60,10 +62,23 @@ export async function readPdf(bytes: Uint8Array, boxesOn = 0): Promise<ReadPdf> 
     title: said.Title ?? "",
     language: said.Language ?? "",
     marked: (await document.getMarkInfo())?.Marked === true,
+    bookmarks: bookmarksOf(await document.getOutline()),
     uaPart: (metadata?.get("pdfuaid:part") as string | null) ?? null,
   };
   await document.destroy();
   return read;
+}
+
+function bookmarksOf(items: Bookmark[] | null, depth = 0): ReadPdf["bookmarks"] {
+  return (items ?? []).flatMap(({ title, items: below }) => [
+    { title: oneSpaced(title), depth },
+    ...bookmarksOf(below, depth + 1),
+  ]);
+}
+
+interface Bookmark {
+  title: string;
+  items: Bookmark[];
 }
 
 /** Breaks and no-break spaces as single spaces; places where a long word may break are taken out. */

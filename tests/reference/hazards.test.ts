@@ -84,6 +84,42 @@ describe("usual cautions", () => {
   });
 });
 
+describe("words that leave no doubt", () => {
+  const certain = (text: string) =>
+    usualCautions.filter(({ needed }) => needed?.test(text)).map(({ name }) => name);
+
+  test.each([
+    ["Wipe the bore with acetone", "Acetone"],
+    ["Pour the battery acid off", "Sulphuric acid"],
+    ["Boil the case in caustic soda", "Caustic soda"],
+    ["Peel off the old lagging", "Asbestos"],
+    ["Let down the spring of the motor", "Springs and other stored energy"],
+    ["Prove the reservoir capacitor", "Mains and capacitors"],
+    ["Loosen the cap while it is under pressure", "Pressure"],
+    ["Lower the head with the hoist", "Raised loads"],
+    ["Start the engine", "Rotating parts and the first run"],
+    ["Scrape the radium off the hand", "Radium dial"],
+    ["Open the gas supply", "Fuel gas and refrigerant"],
+  ])("ask for a caution, which the log offers: %s", (text, name) => {
+    expect(certain(text)).toEqual([name]);
+    expect(names(text)).toContain(name);
+  });
+
+  // The log offers a caution for each of these; that one is needed, the restorer alone can tell.
+  test.each([
+    "Unhook the carriage spring",
+    "Take the brake shoes off",
+    "Peel the old gasket off",
+    "Give the nut some penetrating spray",
+    "Clean the hoist",
+    "Turn the lathe by hand",
+    "Dip it in citric acid",
+  ])("and not for %s", (text) => {
+    expect(certain(text)).toEqual([]);
+    expect(names(text).length).toBeGreaterThan(0);
+  });
+});
+
 describe("a step that meets a hazard", () => {
   test.each([
     ["Wash the body out with petrol", ["Petrol"]],

@@ -1,9 +1,9 @@
 import { finding } from "#lib/finding/index.ts";
 import { type Step, stepsOf } from "#lib/procedure/index.ts";
+import { type UsualCaution, usualCautions } from "#lib/reference/hazards/index.ts";
 import { passages } from "../passages.ts";
 import type { Rule } from "../rule.ts";
 import { fires, silent } from "../wording/say.ts";
-import { type Hazard, hazards } from "./hazards.ts";
 
 /** A known hazard, met before anybody warns of it. */
 export const hazardWithoutCaution: Rule = {
@@ -15,7 +15,7 @@ export const hazardWithoutCaution: Rule = {
   check: (view) => {
     if (passages(view).length === 0) return [];
     const steps = stepsOf(view.procedure).map((step) => ({ ...step, text: textOf(step) }));
-    return hazards.flatMap((hazard) => {
+    return usualCautions.flatMap((hazard) => {
       const met = steps.find((step) => meets(step, hazard));
       const warned = steps.find((step) => warns(step, hazard));
       if (!met || (warned && warned.number <= met.number)) return [];
@@ -24,11 +24,9 @@ export const hazardWithoutCaution: Rule = {
         severity: "doubtful",
         place: { mark: met.mark, field: `caution ${hazard.name}` },
         evidence: `${hazard.name}\n${met.title}\n${warned?.number ?? ""}`,
-        found: `Step ${met.number}, “${met.title}”, meets ${hazard.name}; ${warned ? `the caution comes only with step ${warned.number}` : "no caution speaks of it"}.`,
+        found: `Step ${met.number}, “${met.title}”, meets ${lowerFirst(hazard.name)}; ${warned ? `the caution comes only with step ${warned.number}` : "no caution speaks of it"}.`,
         expected: "The caution with this step or one before it.",
-        todo: warned
-          ? "Move the caution to this step, or answer why it can wait."
-          : "Mark a caution: what is dangerous, what can happen, how to avoid it, with its source. Where the law or a licensed trade decides, say so.",
+        todo: warned ? "Move the caution to this step, or answer why it can wait." : todoFor(hazard),
         source: hazard.source,
       });
     });
@@ -40,6 +38,10 @@ export const hazardWithoutCaution: Rule = {
       "Plug the set into the mains.",
       "Lower the casting into hydrochloric acid.",
       "Compress the valve spring with the tool.",
+      "Wipe the bore with acetone.",
+      "Etch the plate in nitric acid.",
+      "Lower the engine into the frame with the hoist.",
+      "Peel off the old lagging.",
     ),
     {
       says: "the caution comes a step too late",
@@ -48,6 +50,16 @@ export const hazardWithoutCaution: Rule = {
           [1, "action", { words: "Wash the bowl with petrol." }],
           [50, "caution", { words: "Petrol vapour catches fire.", avoid: "Work outdoors." }],
           [52, "action", { words: "Rinse the bowl with petrol." }],
+        ],
+      },
+      finds: 1,
+    },
+    {
+      says: "goggles against a spring say nothing of the acid",
+      sketch: {
+        marks: [
+          [1, "caution", { words: "The clip can jump.", avoid: "Wear goggles over the eyes." }],
+          [2, "action", { words: "Lower the casting into hydrochloric acid." }],
         ],
       },
       finds: 1,
@@ -69,6 +81,11 @@ export const hazardWithoutCaution: Rule = {
       "Unhook the carriage spring.",
       "Disconnect the set from the mains.",
       "Lift the tank off.",
+      // What the log offers a caution for, and the restorer alone can tell: none of it is a finding.
+      "Peel the old gasket off.",
+      "Put penetrating spray on the nuts.",
+      "Unhook the hoist from its rail.",
+      "Take the brake shoes off.",
     ),
   ],
 };
@@ -84,11 +101,20 @@ function textOf(step: Step): string {
   ].join(". ");
 }
 
-function meets({ text }: { text: string }, { met }: Hazard): boolean {
-  const match = met.exec(text);
-  return match !== null && !ruledOut.test(text.slice(0, match.index));
+function todoFor({ defer }: UsualCaution): string {
+  const whose = defer ?? "Where the law or a licensed trade decides, say so.";
+  return `Mark a caution: what is dangerous, what can happen, how to avoid it, with its source; the log offers the usual one. ${whose}`;
 }
 
-function warns(step: Step, { said }: Hazard): boolean {
+function lowerFirst(name: string): string {
+  return name.charAt(0).toLowerCase() + name.slice(1);
+}
+
+function meets({ text }: { text: string }, { needed }: UsualCaution): boolean {
+  const match = needed?.exec(text);
+  return match != null && !ruledOut.test(text.slice(0, match.index));
+}
+
+function warns(step: Step, { said }: UsualCaution): boolean {
   return step.cautions.some((one) => said.test(`${one.hazard} ${one.consequence} ${one.avoid}`));
 }

@@ -8,7 +8,9 @@ import {
   type Output,
   type PublishOptions,
   printedBrief,
+  recordingCues,
   toAnnotations,
+  toCaptions,
   toChapters,
   toHowTo,
   toHtml,
@@ -43,10 +45,18 @@ const makers: Record<string, Format> = {
   annotations: { make: toAnnotations, type: jsonLd, ending: "marks.jsonld" },
   otio: { make: toOtio, type: "application/json", ending: "otio" },
   chapters: { make: toChapters, type: "text/plain; charset=utf-8", ending: "txt", file: "chapters.txt" },
+  captions: {
+    make: (checked, { captions = [] }) => toCaptions(checked, captions),
+    type: "text/vtt; charset=utf-8",
+    ending: "captions.vtt",
+  },
   "chapters-vtt": { make: toChapters, type: "text/vtt; charset=utf-8", ending: "vtt", file: "chapters.vtt" },
 };
 
-/** A procedure as a file to keep: /print/BUILD/ and the name of a format. */
+/**
+ * A procedure as a file to keep: /print/BUILD/ and the name of a format. Asked what is `left-out`, instead of the file
+ * what it cannot carry, in sentences.
+ */
 export async function printDoor(
   opened: OpenWorkshop,
   req: IncomingMessage,
@@ -68,27 +78,36 @@ export async function printDoor(
       brief: printedBrief(book, document, printedOn),
       stills: async (sha256) => fs.readFile(stillPath(opened.workshop, sha256)).catch(() => null),
       history: historyOf(document, checked.procedure),
+      captions: recordingCues(document),
+      pictures: "inside",
       printedOn,
       edition: url.searchParams.get("edition") === "bench" ? "bench" : "page",
       paper: url.searchParams.get("paper") === "letter" ? "letter" : "a4",
     });
-    send(res, output, maker, diskName(document.build.title));
+    if (url.searchParams.has("left-out")) answer(res, 200, { sentences: leftOut(output, maker) });
+    else send(res, output, maker, diskName(document.build.title));
   } catch (error) {
     answerError(res, error);
   }
 }
 
-function send(
-  res: ServerResponse,
-  output: Output,
-  { type, ending, file: wanted }: Format,
-  title: string,
-): void {
+/** What one file of an output cannot carry: what its format has no place for, and pictures that lie beside it. */
+function leftOut({ files, losses }: Output, { file: wanted }: Format): string[] {
+  const pictures = files.filter(({ name }) => name.startsWith("stills/")).length;
+  if (wanted !== undefined || pictures === 0) return losses;
+  return [
+    ...losses,
+    `${pictures} ${pictures === 1 ? "picture lies" : "pictures lie"} beside this file and ${pictures === 1 ? "does" : "do"} not come with it: the command \`witness compile\` and a release write both.`,
+  ];
+}
+
+function send(res: ServerResponse, output: Output, format: Format, title: string): void {
+  const { type, ending, file: wanted } = format;
   const file = wanted === undefined ? output.files[0] : output.files.find(({ name }) => name === wanted);
   if (!file) {
     const todo = "Look at the film's sheet.";
     answer(res, 404, {
-      found: output.losses.join(" "),
+      found: output.losses.join(" ") || "It needs an edited film, and captions of its recordings.",
       expected: `${wanted ?? "A file"} of this procedure.`,
       todo,
     });
@@ -102,7 +121,7 @@ function send(
     "content-disposition": `attachment; filename="${plain}"; filename*=UTF-8''${encodeURIComponent(name)}`,
     "cache-control": "no-store",
     // Said in words to who asks for it by program; the page says it beside the findings.
-    "x-not-carried": encodeURIComponent(JSON.stringify(output.losses)).slice(0, 4000),
+    "x-not-carried": encodeURIComponent(JSON.stringify(leftOut(output, format))).slice(0, 4000),
   });
   res.end(file.bytes);
 }

@@ -3,6 +3,7 @@ import type {
   CautionNote,
   CheckedProcedure,
   DeferredLine,
+  Figure,
   GotchaNote,
   Procedure,
   StageOfSteps,
@@ -14,18 +15,33 @@ import { cleanTree, type Replaced, replacedSentence, textCleaner } from "../clea
 import { contentHash } from "../content-hash.ts";
 import { altOf } from "../figure-lines.ts";
 import { limits } from "../limits.ts";
-import { type Output, type OutputFile, type PublishOptions, textFile } from "../output.ts";
+import { type Output, type PublishOptions, textFile } from "../output.ts";
 import { sheetState } from "../state.ts";
-import { fetchStills, figureFiles, filesOnce } from "../stills.ts";
-import { instructionOf, sentence, signalText, sourceText, stageName, titleOf } from "../words.ts";
+import { fetchStills, figureFiles, fileAddress, filesOnce } from "../stills.ts";
+import {
+  deferredHead,
+  instructionOf,
+  leftText,
+  sentence,
+  signalText,
+  soakText,
+  sourceText,
+  stageName,
+  titleOf,
+} from "../words.ts";
 import { type Node, node } from "./terms.ts";
 
-/** The procedure as a schema.org HowTo in JSON-LD, for search engines and other programs: `howto.jsonld`. */
+/** The procedure as a schema.org HowTo in JSON-LD, for search engines and other programs: `howto.jsonld`, its pictures beside it or inside. */
 export async function toHowTo(checked: CheckedProcedure, options: PublishOptions): Promise<Output> {
   const replaced: Replaced = new Map();
   const procedure = cleanTree(checked.procedure, textCleaner(replaced));
   const stills = await fetchStills(procedure, options);
   const figures = figureFiles(procedure, stills);
+  const inside = options.pictures === "inside";
+  const addressOf = ({ still }: Figure) => {
+    const file = figures.get(still);
+    return file ? (inside ? fileAddress(file) : file.name) : null;
+  };
   const state = sheetState(checked, options, contentHash(checked));
   const howTo = {
     "@context": "https://schema.org",
@@ -38,12 +54,15 @@ export async function toHowTo(checked: CheckedProcedure, options: PublishOptions
       video: video(procedure),
       tool: procedure.tools.map(tool),
       supply: procedure.consumables.map(supply),
-      step: procedure.stages.map((stage, index) => section(stage, index + 1, figures)),
+      step: procedure.stages.map((stage, index) => section(stage, index + 1, addressOf)),
     }),
   };
   const cleaned = replacedSentence(replaced, "\ufffd", "JSON-LD cannot carry them");
   return {
-    files: [textFile("howto.jsonld", `${JSON.stringify(howTo, null, 2)}\n`), ...filesOnce(figures)],
+    files: [
+      textFile("howto.jsonld", `${JSON.stringify(howTo, null, 2)}\n`),
+      ...(inside ? [] : filesOnce(figures)),
+    ],
     losses: [...lossesOf(procedure), ...stills.losses, ...(cleaned ? [`HowTo: ${cleaned}`] : [])],
   };
 }
@@ -69,36 +88,35 @@ function supply({ name, detail }: SupplyLine): Node {
   return node("HowToSupply", { name, ...(detail.trim() !== "" && { requiredQuantity: detail }) });
 }
 
-function section(
-  { stage, steps }: StageOfSteps,
-  position: number,
-  figures: ReadonlyMap<string, OutputFile>,
-): Node {
+/** The address of a figure; null where there is none. */
+type AddressOf = (figure: Figure) => string | null;
+
+function section({ stage, steps }: StageOfSteps, position: number, addressOf: AddressOf): Node {
   return node("HowToSection", {
     name: stageName(stage),
     position,
-    itemListElement: steps.map((step) => stepNode(step, figures)),
+    itemListElement: steps.map((step) => stepNode(step, addressOf)),
   });
 }
 
 /** What can hurt stands before what is done, as in every output. */
-function stepNode(step: Step, figures: ReadonlyMap<string, OutputFile>): Node {
+function stepNode(step: Step, addressOf: AddressOf): Node {
   const says = [
     ...step.cautions.map((caution) => tip(cautionText(caution))),
     direction(instructionOf(step)),
     ...step.details.map(({ text }) => direction(text)),
     ...step.gotchas.map((gotcha) => tip(gotchaText(gotcha))),
     ...(step.result.trim() === "" ? [] : [direction(`Then look for: ${step.result}`)]),
-    ...step.deferred.filter(({ closedBy }) => closedBy === null).map((line) => tip(deferredText(line))),
+    ...step.deferred.map((line) => tip(deferredText(line))),
   ];
   return node("HowToStep", {
     position: step.number,
     name: instructionOf(step),
     url: step.moment?.link ?? undefined,
     image: step.stills.flatMap((figure) => {
-      const file = figures.get(figure.still);
+      const contentUrl = addressOf(figure);
       const caption = altOf(figure, instructionOf(step));
-      return file ? [node("ImageObject", { contentUrl: file.name, caption })] : [];
+      return contentUrl === null ? [] : [node("ImageObject", { contentUrl, caption })];
     }),
     video: clips(step),
     itemListElement: says.map((one, index) => ({ ...one, position: index + 1 })),
@@ -113,12 +131,20 @@ function cautionText({ signal, hazard, consequence, avoid, source }: CautionNote
   return [`${signalText(signal)}:`, ...says, sentence(sourceText(source))].join(" ");
 }
 
-function gotchaText({ symptom, why, instead }: GotchaNote): string {
-  return [symptom, why, instead].map(sentence).filter(Boolean).join(" ");
+function gotchaText({ symptom, part, why, instead }: GotchaNote): string {
+  return [symptom, part && `On: ${part}`, why, instead]
+    .map((one) => sentence(one ?? ""))
+    .filter(Boolean)
+    .join(" ");
 }
 
-function deferredText({ what, waitsFor }: DeferredLine): string {
-  return [sentence(`Left open: ${what}`), waitsFor.trim() && sentence(`Until: ${waitsFor}`)]
+function deferredText(line: DeferredLine): string {
+  const { waitsFor } = line;
+  return [
+    sentence(`${deferredHead(line)} ${leftText(line)}`),
+    waitsFor.trim() && sentence(`Until: ${waitsFor}`),
+    soakText(line),
+  ]
     .filter(Boolean)
     .join(" ");
 }

@@ -9,7 +9,7 @@ import type { SheetState } from "../state.ts";
 import { stageName } from "../words.ts";
 import { frontNodes } from "./front.ts";
 import { correctionNodes, revisionNodes } from "./history.ts";
-import { measurementList } from "./lists.ts";
+import { closeOutList, measurementList } from "./lists.ts";
 import { stepNode } from "./step.ts";
 
 export interface BodyOptions extends Pick<PublishOptions, "history" | "changedSteps" | "notices"> {
@@ -45,6 +45,7 @@ export function procedureBody(checked: CheckedProcedure, options: BodyOptions): 
     }),
     ...procedure.stages.map((stage) => stageNode(stage, options)),
     ...measurementList(procedure),
+    ...closeOutList(procedure, options.forReader),
     ...(history ? revisionNodes(history) : []),
     h("footer.sheet-state", [h("p", state.line)]),
   ]);

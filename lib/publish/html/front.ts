@@ -26,7 +26,7 @@ export function frontNodes(
       open.length > 0
         ? h(
             "ul",
-            open.map((line) => deferredNode(line, true)),
+            open.map((line) => deferredNode(line, { onFront: true })),
           )
         : null,
     ]),

@@ -1,9 +1,10 @@
 import type { Element } from "hast";
 import { h } from "hastscript";
 import type { PartLine, Procedure, SupplyLine } from "#lib/procedure/tree.ts";
+import { closeOutChecks, closeOutHeading } from "../close-out.ts";
 import { tieUnits } from "../quantity.ts";
-import { inRuns, stepNumbers, valueNames } from "../words.ts";
-import { balloon, measured, valueCell } from "./parts-of-step.ts";
+import { inRuns, measuredText, stepNumbers, valueNames } from "../words.ts";
+import { balloon, valueCell } from "./parts-of-step.ts";
 
 /** A section with its heading, left out where it would be empty. */
 export function listSection(id: string, title: string, content: (Element | null)[]): Element[] {
@@ -49,12 +50,26 @@ export function measurementList({ measurements }: Procedure): Element[] {
   const rows = measurements.map((line) =>
     h("tr", { "data-mark": line.mark }, [
       h("td.number", line.step === null ? "–" : String(line.step)),
-      h("th", { scope: "row" }, measured(line)),
+      h("th", { scope: "row" }, measuredText(line)),
       ...valueNames.map(([name]) => h("td", valueCell(line, name))),
       h("td", [line.instrument, line.source].filter(Boolean).join(" · ")),
     ]),
   );
   return listSection("measurements", "Measurements", [table(heads, rows)]);
+}
+
+/** What is looked at before the work counts as done; the reader ticks it. */
+export function closeOutList(procedure: Procedure, forReader = false): Element[] {
+  const checks = closeOutChecks(procedure);
+  if (checks.length === 0) return [];
+  const items = checks.map(({ key, text }) => {
+    const input = { type: "checkbox", "data-keep": `close-out/${key}` };
+    return h(
+      "li",
+      forReader ? [h("label.check", [h("input", input), ` ${tieUnits(text)}`])] : tieUnits(text),
+    );
+  });
+  return listSection("close-out", closeOutHeading, [h("ul", { lang: "en" }, items)]);
 }
 
 /** A table that scrolls by itself where the screen is narrow. */

@@ -11,11 +11,17 @@ import type {
 import { paragraphs } from "../clean.ts";
 import { printedValue, tieUnits } from "../quantity.ts";
 import {
+  deferredHead,
+  gotchaSays,
   isAboutInjury,
+  leftText,
+  measuredText,
   partEventText,
   partRemarks,
   sentence,
   signalText,
+  soakText,
+  soakTimes,
   sourceText,
   stepNumbers,
   valueNames,
@@ -82,7 +88,7 @@ export function measurementNode(line: MeasurementLine, forReader = false): Eleme
   ].filter(Boolean);
   return h("div.measurement", { "data-mark": line.mark }, [
     h("table", [
-      h("caption", measured(line)),
+      h("caption", measuredText(line)),
       h("thead", [
         h(
           "tr",
@@ -109,15 +115,11 @@ export function measurementNode(line: MeasurementLine, forReader = false): Eleme
 /** Where the reader writes what their own machine had. */
 function ownCell(line: MeasurementLine, name: keyof MeasurementLine["values"], label: string): Element {
   if (name !== "asFound" && name !== "asFitted") return h("td");
-  const words = `Your reading, ${label.toLowerCase()}: ${measured(line)}`;
+  const words = `Your reading, ${label.toLowerCase()}: ${measuredText(line)}`;
   return h("td.box", [
     h("span", { "aria-hidden": "true" }, "your reading"),
     h("input", { type: "text", "data-keep": `${name}/${line.mark}`, "aria-label": words }),
   ]);
-}
-
-export function measured(line: MeasurementLine): string {
-  return [line.what || "Not said what is measured", line.part].filter(Boolean).join(", ");
 }
 
 export function valueCell(
@@ -134,27 +136,57 @@ export function valueCell(
 }
 
 export function gotchaNode(gotcha: GotchaNote): Element {
-  const says: [string, string][] = [
-    ["What bit", gotcha.symptom],
-    ["Why", gotcha.why],
-    ["Instead", gotcha.instead],
-  ];
   return h(
     "div.gotcha",
     { "data-mark": gotcha.mark },
-    says
-      .filter(([, text]) => text.trim() !== "")
-      .map(([label, text]) => h("p", [h("strong", `${label}: `), tieUnits(paragraphs(text).join(" "))])),
+    gotchaSays(gotcha).map(([label, text]) =>
+      h("p", [h("strong", `${label} `), tieUnits(paragraphs(text).join(" "))]),
+    ),
   );
 }
 
-/** Something left provisional; `onFront` stands under its own heading and names its step. */
-export function deferredNode(line: DeferredLine, onFront = false): Element {
-  const standing = line.closedBy === null ? "Left open: " : "Closed since: ";
+/**
+ * Something left provisional, `onFront` under its own heading and with its step; in a step a reader has places for
+ * the times of a soak.
+ */
+export function deferredNode(
+  line: DeferredLine,
+  { onFront = false, forReader = false }: { onFront?: boolean; forReader?: boolean },
+): Element {
+  const time = soakText(line);
   return h("li.deferred", { "data-mark": line.mark, className: line.closedBy === null ? "open" : "closed" }, [
-    onFront ? null : h("strong", standing),
-    tieUnits(sentence(line.what)),
+    onFront ? null : h("strong", `${deferredHead(line)} `),
+    tieUnits(sentence(leftText(line))),
     line.waitsFor.trim() === "" ? "" : ` Until: ${tieUnits(sentence(line.waitsFor))}`,
+    time === "" ? "" : ` ${tieUnits(time)}`,
     onFront && line.step !== null ? h("span.steps", `Step ${line.step}`) : null,
+    forReader ? soakTable(line) : null,
+  ]);
+}
+
+/** Where the reader writes when a soak began, and between which times it ends. */
+function soakTable(line: DeferredLine): Element | null {
+  const times = soakTimes(line);
+  if (times.length === 0) return null;
+  return h("table.soak", [
+    h("thead", [
+      h(
+        "tr",
+        times.map(({ head }) => h("th", { scope: "col" }, head)),
+      ),
+    ]),
+    h("tbody", [
+      h(
+        "tr.own",
+        times.map(({ name, head, reckoned }) => {
+          const input = { type: "text", "data-keep": `${name}/${line.mark}` };
+          const words = `${head} (${reckoned}): ${leftText(line)}`;
+          return h("td.box", [
+            h("span", { "aria-hidden": "true" }, tieUnits(reckoned)),
+            h("input", { ...input, "aria-label": words }),
+          ]);
+        }),
+      ),
+    ]),
   ]);
 }

@@ -52,7 +52,7 @@ export function stepNode(step: Step, options: BodyOptions): Element {
         step.deferred.length,
         h(
           "ul",
-          step.deferred.map((line) => deferredNode(line)),
+          step.deferred.map((line) => deferredNode(line, options)),
         ),
       ),
     ]),

@@ -7,7 +7,7 @@ import type { PictureOfFigure } from "#lib/figure/index.ts";
 import type { CheckedProcedure } from "#lib/procedure/tree.ts";
 import { type Replaced, replacedSentence, textCleaner } from "../clean.ts";
 import { contentHash } from "../content-hash.ts";
-import { jpegAddress } from "../figures.ts";
+import { dataAddress } from "../figures.ts";
 import { type Output, type PublishOptions, textFile } from "../output.ts";
 import { projectPath } from "../root.ts";
 import { sheetState } from "../state.ts";
@@ -68,5 +68,5 @@ export async function toHtml(checked: CheckedProcedure, options: PublishOptions)
 function shownStill(still: PublishedStill | undefined): PictureOfFigure | null {
   if (!still) return null;
   const { bytes, width, height } = still;
-  return { address: jpegAddress(bytes), is: "shown", width, height };
+  return { address: dataAddress(bytes), is: "shown", width, height };
 }

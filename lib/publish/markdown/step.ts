@@ -1,6 +1,7 @@
 import type { BlockContent, RootContent } from "mdast";
 import type {
   CautionNote,
+  DeferredLine,
   Figure,
   GotchaNote,
   MeasurementLine,
@@ -11,12 +12,17 @@ import type {
 import { altOf, viewName } from "../figure-lines.ts";
 import { printedValue } from "../quantity.ts";
 import {
+  deferredHead,
   filmNote,
+  gotchaSays,
   instructionOf,
+  leftText,
+  measuredText,
   partEventText,
   partRemarks,
   sentence,
   signalText,
+  soakText,
   sourceText,
   valueNames,
 } from "../words.ts";
@@ -36,9 +42,7 @@ export function stepNodes(step: Step, nameOf: NameOf): RootContent[] {
     ...group("Parts", step.parts.map(partItem)),
     ...step.measurements.flatMap(measurementNodes),
     ...(step.result ? [paragraph(strong("Then look for:"), ` ${oneLine(step.result)}`)] : []),
-    ...step.deferred.map((line) =>
-      paragraph(strong(line.closedBy === null ? "Left open:" : "Closed since:"), ` ${deferredText(line)}`),
-    ),
+    ...step.deferred.map((line) => paragraph(strong(deferredHead(line)), ` ${deferredText(line)}`)),
     ...filmNodes(step),
   ];
 }
@@ -55,9 +59,9 @@ export function cautionNode(caution: Omit<CautionNote, "mark">, after = ""): Roo
   return { type: "blockquote", children };
 }
 
-export function deferredText(line: { what: string; waitsFor: string }): string {
-  const until = line.waitsFor.trim() === "" ? "" : ` Until: ${sentence(oneLine(line.waitsFor))}`;
-  return sentence(oneLine(line.what)) + until;
+export function deferredText(line: DeferredLine): string {
+  const until = line.waitsFor.trim() === "" ? "" : `Until: ${sentence(oneLine(line.waitsFor))}`;
+  return [sentence(oneLine(leftText(line))), until, oneLine(soakText(line))].filter(Boolean).join(" ");
 }
 
 /** The name of a figure's file; null where it is missing. */
@@ -99,18 +103,13 @@ function measurementNodes(line: MeasurementLine): RootContent[] {
     oneLine(line.note),
   ].filter((note) => note !== "");
   return [
-    paragraph(strong(`Measure: ${measured(line)}`)),
+    paragraph(strong(`Measure: ${oneLine(measuredText(line))}`)),
     table(
       valueNames.map(([, label]) => label),
       [values],
     ),
     paragraph(notes.map(sentence).join(" ")),
   ];
-}
-
-/** What is measured, and of which part. */
-export function measured(line: MeasurementLine): string {
-  return [line.what || "not said what", line.part].map(oneLine).filter(Boolean).join(", ");
 }
 
 export function valueText(line: MeasurementLine, name: keyof MeasurementLine["values"]): string {
@@ -121,14 +120,7 @@ export function valueText(line: MeasurementLine, name: keyof MeasurementLine["va
 }
 
 function gotchaNodes(gotcha: GotchaNote): RootContent[] {
-  const says: [string, string][] = [
-    ["What bit:", gotcha.symptom],
-    ["Why:", gotcha.why],
-    ["Instead:", gotcha.instead],
-  ];
-  return says
-    .filter(([, text]) => text.trim() !== "")
-    .map(([label, text]) => paragraph(strong(label), ` ${oneLine(text)}`));
+  return gotchaSays(gotcha).map(([label, text]) => paragraph(strong(label), ` ${oneLine(text)}`));
 }
 
 function filmNodes({ moment }: Step): RootContent[] {

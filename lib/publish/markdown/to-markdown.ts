@@ -4,6 +4,7 @@ import remarkGfm from "remark-gfm";
 import type { CheckedProcedure, Procedure } from "#lib/procedure/tree.ts";
 import { type BriefNote, briefHeading } from "../brief.ts";
 import { cleanTree, type Replaced, replacedSentence, textCleaner } from "../clean.ts";
+import { closeOutChecks, closeOutHeading } from "../close-out.ts";
 import { contentHash } from "../content-hash.ts";
 import { limits } from "../limits.ts";
 import { type Output, type PublishOptions, textFile } from "../output.ts";
@@ -17,6 +18,7 @@ import {
   correctionStanding,
   groupedCautions,
   inRuns,
+  measuredText,
   openItems,
   stageName,
   stepNumbers,
@@ -25,7 +27,7 @@ import {
   valueNames,
 } from "../words.ts";
 import { heading, list, oneLine, paragraph, prose, root, strong, table } from "./nodes.ts";
-import { cautionNode, deferredText, measured, stepNodes, valueText } from "./step.ts";
+import { cautionNode, deferredText, stepNodes, valueText } from "./step.ts";
 
 /**
  * The procedure as Markdown (GFM): `procedure.md`, and its stills beside it. Equal procedures give equal bytes.
@@ -45,6 +47,7 @@ export async function toMarkdown(checked: CheckedProcedure, options: PublishOpti
       ...steps.flatMap((step) => stepNodes(step, (figure) => figures.get(figure.still)?.name ?? null)),
     ]),
     ...measurements(procedure),
+    ...closeOut(procedure),
     ...(history ? revisions(history) : []),
   ]);
   const text = remark().use(remarkGfm).data("settings", { bullet: "-", rule: "-" }).stringify(tree);
@@ -159,12 +162,19 @@ function measurements({ measurements }: Procedure): RootContent[] {
   const heads = ["Step", "What", ...valueNames.map(([, label]) => label), "Instrument", "Source"];
   const rows = measurements.map((line) => [
     line.step === null ? "" : String(line.step),
-    measured(line),
+    oneLine(measuredText(line)),
     ...valueNames.map(([name]) => valueText(line, name)),
     line.instrument,
     line.source,
   ]);
   return [heading(2, "Measurements"), table(heads, rows)];
+}
+
+function closeOut(procedure: Procedure): RootContent[] {
+  const checks = closeOutChecks(procedure);
+  return checks.length === 0
+    ? []
+    : [heading(2, closeOutHeading), ...list(checks.map(({ text }) => [oneLine(text)]))];
 }
 
 function stepSuffix(steps: readonly number[]): string {

@@ -10,6 +10,7 @@ const heads = [
   "Step",
   "What",
   "Part",
+  "Its mate",
   ...valueNames.flatMap(([, name]) => [name, `${name}, other units`]),
   "Instrument",
   "Source",
@@ -34,6 +35,6 @@ function cells(line: MeasurementLine): string[] {
     const printed = typed ? printedValue(typed) : { typed: "", other: null };
     return [printed.typed, printed.other ?? ""];
   });
-  const { step, what, part, instrument, source, note } = line;
-  return [step === null ? "" : String(step), what, part, ...values, instrument, source, note];
+  const { step, what, part, mate = "", instrument, source, note } = line;
+  return [step === null ? "" : String(step), what, part, mate, ...values, instrument, source, note];
 }

@@ -2,8 +2,8 @@ import { type ChildProcess, fork } from "node:child_process";
 import { projectPath, projectRoot } from "../root.ts";
 import type { PrintOrder, PrintResult } from "./order.ts";
 
-/** How long setting a print may take, in milliseconds. 200 steps with pictures take a few seconds. */
-const timeLimit = 120_000;
+/** How long setting a print may take, in milliseconds: long enough for the longest job on a busy machine. */
+const timeLimit = 600_000;
 
 /**
  * Has a print set in a child process of its own, whose memory goes with it. Throws an error that says what to

@@ -11,6 +11,7 @@ import type {
 } from "#lib/procedure/tree.ts";
 import type { BriefNote } from "../brief.ts";
 import { paragraphs } from "../clean.ts";
+import { closeOutChecks, closeOutHeading } from "../close-out.ts";
 import { limits } from "../limits.ts";
 import type { Edition, Paper, PublishOptions } from "../output.ts";
 import { printedValue, tieUnits, unitOf } from "../quantity.ts";
@@ -22,16 +23,22 @@ import {
   allSteps,
   correctionPlace,
   correctionStanding,
+  deferredHead,
   filmNote,
+  gotchaSays,
   groupedCautions,
   inRuns,
   instructionOf,
   isAboutInjury,
+  leftText,
+  measuredText,
   openItems,
   partEventText,
   partRemarks,
   sentence,
   signalText,
+  soakText,
+  soakTimes,
   sourceText,
   stageName,
   standingBlock,
@@ -109,12 +116,16 @@ export function printSheet(
       })),
     })),
     measurements: procedure.measurements.map((line) => ({
-      what: wide(measured(line)),
+      what: wide(measuredText(line)),
       step: line.step === null ? "–" : String(line.step),
       about: wide([line.instrument, line.source].filter(Boolean).join(" · ")),
       values: values(line),
     })),
     steps: steps.length,
+    "close-out": {
+      heading: closeOutHeading,
+      checks: closeOutChecks(procedure).map(({ text }) => wide(text)),
+    },
     corrections: history.corrections.map(correction),
     revisions: history.revisions.map(revision),
   };
@@ -189,7 +200,7 @@ function supply({ name, detail }: { name: string; detail: string }) {
 function measurement(line: MeasurementLine) {
   const notes = [line.instrument && `Instrument: ${line.instrument}`, sourceText(line.source), line.note];
   return {
-    what: wide(measured(line)),
+    what: wide(measuredText(line)),
     heads: valueNames.map(([, label]) => label),
     values: values(line),
     unit: shortened(
@@ -206,10 +217,6 @@ function measurement(line: MeasurementLine) {
   };
 }
 
-function measured(line: MeasurementLine): string {
-  return [line.what || "Not said what is measured", line.part].filter(Boolean).join(", ");
-}
-
 function values(line: MeasurementLine) {
   return valueNames.map(([name]) => {
     const value = line.values[name];
@@ -220,20 +227,17 @@ function values(line: MeasurementLine) {
 }
 
 function gotcha(one: GotchaNote): [string, string][] {
-  const says: [string, string][] = [
-    ["What bit:", one.symptom],
-    ["Why:", one.why],
-    ["Instead:", one.instead],
-  ];
-  return says.filter(([, text]) => text.trim() !== "").map(([label, text]) => [label, wide(text)]);
+  return gotchaSays(one).map(([label, text]) => [label, wide(text)]);
 }
 
 function deferred(line: DeferredLine) {
   return {
     open: line.closedBy === null,
-    head: line.closedBy === null ? "Left open:" : "Closed since:",
-    what: wide(sentence(line.what)),
+    head: deferredHead(line),
+    what: wide(sentence(leftText(line))),
     until: line.waitsFor.trim() === "" ? null : wide(`Until: ${sentence(line.waitsFor)}`),
+    time: soakText(line) === "" ? null : wide(soakText(line)),
+    times: soakTimes(line).map(({ head, reckoned }) => ({ head, reckoned: narrow(reckoned, 16) })),
   };
 }
 

@@ -8,8 +8,13 @@ import { type Substance, substanceSource, substances } from "./substances.ts";
  */
 export interface UsualCaution {
   name: string;
-  /** Words of a step in which the hazard is met. */
+  /** Words of a step in which the hazard is met, or may be: then the caution is offered. */
   met: RegExp;
+  /**
+   * Words that leave no doubt, so that a step with them and no caution is a finding; null where the restorer alone can
+   * tell, since a rule that cries wolf is not read.
+   */
+  needed: RegExp | null;
   /** Words by which a caution is known to speak of it. */
   said: RegExp;
   hazard: string;
@@ -32,7 +37,9 @@ export const usualCautions: readonly UsualCaution[] = [...substances.map(ofSubst
 /** The usual cautions for hazards that a text meets; those that the words of a caution speak of already are left out. */
 export function cautionsFor(text: string, warned: readonly string[] = []): UsualCaution[] {
   return usualCautions.filter(
-    ({ met, said }) => meets(text, met) && !warned.some((words) => said.test(words)),
+    ({ met, needed, said }) =>
+      (meets(text, met) || (needed !== null && meets(text, needed))) &&
+      !warned.some((words) => said.test(words)),
   );
 }
 
@@ -45,13 +52,14 @@ function meets(text: string, met: RegExp): boolean {
 }
 
 function ofSubstance(substance: Substance): UsualCaution {
-  const { name, met, said, label, hazards, precautions, own, defer } = substance;
+  const { name, met, needed, said, label, hazards, precautions, own, who, defer } = substance;
   const harmful = hazards.filter((code) => /^H[23]/.test(code) && code !== "H290");
   const whole = precautions.filter((code) => /^P[24]/.test(code) && isWhole(code)).slice(0, mostPrecautions);
   const avoid = [own, ...whole.map((code) => statements[code])].filter(Boolean).join(" ");
   return {
     name,
     met,
+    needed,
     said,
     hazard: name,
     consequence: harmful.map((code) => withoutClauses(statements[code])).join(" "),
@@ -59,7 +67,7 @@ function ofSubstance(substance: Substance): UsualCaution {
     harms: "person",
     severity: label === "Danger" ? "serious" : "minor",
     likelihood: "could",
-    source: `${statementSource.standard}: ${[...harmful, ...whole].join(", ")}; ${substanceSource}`,
+    source: `${who ? `${who}; ` : ""}${statementSource.standard}: ${[...harmful, ...whole].join(", ")}; ${substanceSource}`,
     ...(defer && { defer }),
   };
 }
