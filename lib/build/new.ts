@@ -1,3 +1,4 @@
+import { plainDrawing } from "#lib/figure/index.ts";
 import type { Build, Cut, Edit, Item, Kit, Machine, Recording, Sitting, Still } from "./rows.ts";
 
 /** New rows with what a row has until somebody says otherwise. The caller gives ids. */
@@ -69,6 +70,7 @@ export function newStill(given: Pick<Still, "id" | "buildId" | "markId"> & Parti
     width: 0,
     height: 0,
     alt: "",
+    drawing: plainDrawing,
     rank: 0,
     ...given,
   };

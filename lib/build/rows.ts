@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { drawing, plainDrawing } from "#lib/figure/index.ts";
 import type { Answer } from "#lib/finding/index.ts";
 import { kindNames, stages } from "#lib/mark/index.ts";
 import { base, id, line, text } from "./columns.ts";
@@ -174,6 +175,8 @@ export const stillRow = z.object({
   height: z.number().int().min(0),
   /** What it shows, for who cannot see it. Empty until the restorer has written or accepted one. */
   alt: text,
+  /** Balloons and dimension lines, and how the picture is shown. Folders written before there were figures have none. */
+  drawing: drawing.default(plainDrawing),
   rank: z.number().finite(),
 });
 export type Still = z.infer<typeof stillRow>;

@@ -144,5 +144,7 @@ export function withNewIds(document: BuildDocument): BuildDocument {
 
 /** Columns that hold an id; an edit's value may be one. Words that happen to look like one are left alone. */
 function isReference(column: string): boolean {
-  return column === "id" || column.endsWith("Id") || column === "closes" || column === "value";
+  return (
+    column === "id" || column.endsWith("Id") || column === "closes" || column === "value" || column === "mark"
+  );
 }

@@ -48,7 +48,7 @@ export const tables = {
   captionTrack: { delegate: "captionTrack", row: captionTrackRow, json: [] },
   cut: { delegate: "cut", row: cutRow, json: ["reels", "segments"] },
   mark: { delegate: "mark", row: markRow, json: ["fields"] },
-  still: { delegate: "still", row: stillRow, json: [] },
+  still: { delegate: "still", row: stillRow, json: ["drawing"] },
   edit: { delegate: "edit", row: editRow, json: [] },
   answer: { delegate: "answer", row: answerRow, json: [] },
   release: { delegate: "release", row: releaseRow, json: [] },
