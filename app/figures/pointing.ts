@@ -7,6 +7,7 @@ export type InHand =
   | { deed: "seat"; balloon: string; name: string }
   | { deed: "dimension"; mark: string; name: string; from: Point | null }
   | { deed: "end"; dimension: string; name: string; end: "from" | "to" }
+  /** The corner in fractions of the shown picture. */
   | { deed: "crop"; corner: Point | null };
 
 /** What pointing comes to: the drawing changed, with its name in the history; or a first place, with one still to come. */
@@ -42,7 +43,7 @@ export function pointAt(hand: InHand, at: Point, drawing: Drawing, size: Size, n
         `Dimension line moved: ${hand.name}`,
       );
     case "crop":
-      return cropTo(hand, onTurned(at, drawing.crop), drawing);
+      return cropTo(hand, inside(at), drawing);
   }
 }
 
@@ -61,18 +62,21 @@ function dimension(
   return drawn({ ...drawing, dimensions: [...drawing.dimensions, line] }, `Dimension line: ${name}`);
 }
 
-/** Corners are kept on the turned picture, so that a crop may be made smaller again and again. */
 function cropTo(hand: Extract<InHand, { deed: "crop" }>, at: Point, drawing: Drawing): Pointed {
   const { corner } = hand;
   if (!corner) return { kind: "half", hand: { deed: "crop", corner: at } };
+  const old = drawing.crop;
   const crop = {
-    x: Math.min(corner.x, at.x),
-    y: Math.min(corner.y, at.y),
-    width: Math.abs(at.x - corner.x),
-    height: Math.abs(at.y - corner.y),
+    x: old.x + Math.min(corner.x, at.x) * old.width,
+    y: old.y + Math.min(corner.y, at.y) * old.height,
+    width: Math.abs(at.x - corner.x) * old.width,
+    height: Math.abs(at.y - corner.y) * old.height,
   };
   if (crop.width < 0.05 || crop.height < 0.05) {
-    return { kind: "refused", words: "Less than a twentieth of the picture would be left. Point further off." };
+    return {
+      kind: "refused",
+      words: "Less than a twentieth of the picture would be left. Point further off.",
+    };
   }
   return drawn(cropped(drawing, crop), "Picture cropped");
 }
@@ -165,13 +169,11 @@ function drawn(drawing: Drawing, label: string): Pointed {
 /** From fractions of the shown picture to fractions of the original, held inside it. */
 function onOriginal(at: Point, drawing: Drawing, size: Size): Point {
   const view = shown(drawing, size);
-  const { x, y } = view.fromShown({ x: at.x * view.width, y: at.y * view.height });
-  return { x: clamp(x, 0, 1), y: clamp(y, 0, 1) };
+  const { x, y } = inside(at);
+  return inside(view.fromShown({ x: x * view.width, y: y * view.height }));
 }
 
-function onTurned(at: Point, crop: Crop): Point {
-  return {
-    x: clamp(crop.x + at.x * crop.width, 0, 1),
-    y: clamp(crop.y + at.y * crop.height, 0, 1),
-  };
+/** A place beside the picture means its edge. */
+function inside({ x, y }: Point): Point {
+  return { x: clamp(x, 0, 1), y: clamp(y, 0, 1) };
 }

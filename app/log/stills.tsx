@@ -1,4 +1,5 @@
 "use client";
+import Link from "next/link";
 import { type ReactNode, useId, useRef, useState } from "react";
 import { present, type Still } from "#lib/build/index.ts";
 import type { Mark } from "#lib/mark/index.ts";
@@ -132,6 +133,9 @@ function StillCard({
             Take these words
           </button>
         )}
+        <Link className="button plain" href={`/builds/${still.buildId}/figures/${still.id}`} prefetch={false}>
+          Balloons and views
+        </Link>
         {retake && (
           <button type="button" className="plain" onClick={retake}>
             Take this frame instead

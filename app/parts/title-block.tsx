@@ -31,6 +31,7 @@ export function BuildTitleBlock() {
     { field: "Build", value: build.title, href: home },
     { field: "Sitting", value: here?.title ?? "none yet", href: here ? `${home}/sittings/${here.id}` : home },
     { field: "Sheet", value: "Procedure", href: `${home}/procedure` },
+    { field: "Sheet", value: "Figures", href: `${home}/figures` },
     { field: "Sheet", value: "Releases", href: `${home}/releases` },
     { field: "Sheet", value: "Film", href: `${home}/film` },
     { field: "Sheet", value: "Parts", href: `${home}/parts` },

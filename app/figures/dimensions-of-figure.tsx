@@ -1,0 +1,146 @@
+"use client";
+import type { Dimension, Drawing } from "#lib/figure/index.ts";
+import type { MeasurementLine } from "#lib/procedure/index.ts";
+import { KindSign } from "../parts/kind-sign.tsx";
+import { Named } from "./named.tsx";
+import { NumberField } from "./number-field.tsx";
+import type { FigureDeeds } from "./parts-of-figure.tsx";
+import { changeDimension, withoutDimension } from "./pointing.ts";
+
+/** The measurements that dimension lines can stand for, those of the step first, each with its lines. */
+export function DimensionsOfFigure({
+  own,
+  others,
+  drawing,
+  textOf,
+  deeds,
+}: {
+  own: MeasurementLine[];
+  others: MeasurementLine[];
+  drawing: Drawing;
+  /** What a dimension line of that mark says; null where there is no value. */
+  textOf: (mark: string) => string | null;
+  deeds: FigureDeeds;
+}) {
+  const drawn = new Set(drawing.dimensions.map((one) => one.mark));
+  const rows = (lines: MeasurementLine[]) =>
+    lines.map((line) => (
+      <MeasurementRow
+        key={line.mark}
+        line={line}
+        value={textOf(line.mark)}
+        dimensions={drawing.dimensions.filter((one) => one.mark === line.mark)}
+        deeds={deeds}
+      />
+    ));
+  const listed = new Set([...own, ...others].map((line) => line.mark));
+  const strays = drawing.dimensions.filter((one) => !listed.has(one.mark));
+  const away = others.filter((line) => !drawn.has(line.mark));
+  return (
+    <section className="figure-block" aria-labelledby="figure-measurements">
+      <h2 id="figure-measurements">Measurements</h2>
+      {own.length + others.length === 0 && (
+        <p className="soft small">A dimension line stands for a measurement, and this build has none yet.</p>
+      )}
+      <ul className="lines">
+        {rows([...own, ...others.filter((line) => drawn.has(line.mark))])}
+        {strays.map((one) => (
+          <li key={one.id} className="figure-row">
+            <KindSign mark={{ kind: "measurement", fields: { v: 1 } }} />
+            <span>A dimension line whose measurement has been struck out. It does not print.</span>
+            <TakeOff dimension={one} name="without a measurement" deeds={deeds} />
+          </li>
+        ))}
+      </ul>
+      {away.length > 0 && (
+        <details>
+          <summary>Other measurements of this build, {away.length}</summary>
+          <ul className="lines">{rows(away)}</ul>
+        </details>
+      )}
+    </section>
+  );
+}
+
+function MeasurementRow({
+  line,
+  value,
+  dimensions,
+  deeds,
+}: {
+  line: MeasurementLine;
+  value: string | null;
+  dimensions: Dimension[];
+  deeds: FigureDeeds;
+}) {
+  const { mark } = line;
+  const name = line.what || "a measurement without words";
+  return (
+    <li className="figure-row">
+      <span className="sign light">
+        <span className="dimension" aria-hidden="true" />
+        <span>
+          {name} <span className="num">{value ?? "no value yet"}</span>
+        </span>
+      </span>
+      <button
+        type="button"
+        className="plain"
+        onClick={() => deeds.take({ deed: "dimension", mark, name, from: null })}
+      >
+        <Named of={name}>{dimensions.length === 0 ? "Draw it" : "Draw another"}</Named>
+      </button>
+      {dimensions.map((one) => (
+        <DimensionOf key={one.id} dimension={one} name={name} deeds={deeds} />
+      ))}
+    </li>
+  );
+}
+
+function DimensionOf({ dimension, name, deeds }: { dimension: Dimension; name: string; deeds: FigureDeeds }) {
+  const { id, stand } = dimension;
+  return (
+    <div className="drawn-line">
+      <NumberField
+        label="Stands off by, % of the width"
+        of={name}
+        value={Math.round(stand * 1000) / 10}
+        least={-100}
+        most={100}
+        step={1}
+        keep={(percent) =>
+          deeds.draw(`Dimension line moved: ${name}`, (drawing) =>
+            changeDimension(drawing, id, { stand: percent / 100 }),
+          )
+        }
+      />
+      <span className="row-of-buttons">
+        {(["from", "to"] as const).map((end) => (
+          <button
+            key={end}
+            type="button"
+            className="plain"
+            onClick={() => deeds.take({ deed: "end", dimension: id, name, end })}
+          >
+            <Named of={name}>{end === "from" ? "Move the first end" : "Move the second end"}</Named>
+          </button>
+        ))}
+        <TakeOff dimension={dimension} name={name} deeds={deeds} />
+      </span>
+    </div>
+  );
+}
+
+function TakeOff({ dimension, name, deeds }: { dimension: Dimension; name: string; deeds: FigureDeeds }) {
+  return (
+    <button
+      type="button"
+      className="plain"
+      onClick={() =>
+        deeds.draw(`Dimension line taken off: ${name}`, (drawing) => withoutDimension(drawing, dimension.id))
+      }
+    >
+      <Named of={name}>Take off</Named>
+    </button>
+  );
+}

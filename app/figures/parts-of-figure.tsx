@@ -1,0 +1,145 @@
+"use client";
+import type { Balloon, Drawing } from "#lib/figure/index.ts";
+import type { PartLine } from "#lib/procedure/index.ts";
+import { KindSign } from "../parts/kind-sign.tsx";
+import { Named } from "./named.tsx";
+import { changeBalloon, type InHand, withoutBalloon } from "./pointing.ts";
+import { sayPlace } from "./say-place.ts";
+
+/** What a list of the figure can do: take something in hand to be pointed at, or change the drawing at once. */
+export interface FigureDeeds {
+  take: (hand: InHand) => void;
+  draw: (label: string, change: (drawing: Drawing) => Drawing) => void;
+}
+
+/** The parts that balloons can point at, those of the step first, each with its balloons. */
+export function PartsOfFigure({
+  own,
+  others,
+  drawing,
+  step,
+  deeds,
+}: {
+  own: PartLine[];
+  others: PartLine[];
+  drawing: Drawing;
+  step: number | undefined;
+  deeds: FigureDeeds;
+}) {
+  const balloonsOf = (item: string) => drawing.balloons.filter((one) => one.item === item);
+  const rows = (parts: PartLine[]) =>
+    parts.map((part) => (
+      <PartRow key={part.item} part={part} balloons={balloonsOf(part.item)} deeds={deeds} />
+    ));
+  const listed = new Set([...own, ...others].map((part) => part.item));
+  const strays = drawing.balloons.filter((one) => !listed.has(one.item));
+  const drawnOthers = others.filter((part) => balloonsOf(part.item).length > 0);
+  const away = others.filter((part) => balloonsOf(part.item).length === 0);
+  return (
+    <section className="figure-block" aria-labelledby="figure-parts">
+      <h2 id="figure-parts">Parts</h2>
+      {own.length === 0 && (
+        <p className="soft small">
+          {step === undefined ? "This picture is in no step yet." : `Step ${step} names no part.`}
+        </p>
+      )}
+      <ul className="lines">
+        {rows([...own, ...drawnOthers])}
+        {strays.map((balloon) => (
+          <Stray key={balloon.id} balloon={balloon} deeds={deeds} />
+        ))}
+      </ul>
+      {away.length > 0 && (
+        <details>
+          <summary>Other parts of this build, {away.length}</summary>
+          <ul className="lines">{rows(away)}</ul>
+        </details>
+      )}
+    </section>
+  );
+}
+
+function PartRow({ part, balloons, deeds }: { part: PartLine; balloons: Balloon[]; deeds: FigureDeeds }) {
+  const { item, name } = part;
+  return (
+    <li className="figure-row">
+      <span className="sign light">
+        <span className="item">{part.balloon}</span>
+        {name}
+      </span>
+      <button type="button" className="plain" onClick={() => deeds.take({ deed: "balloon", item, name })}>
+        <Named of={name}>{balloons.length === 0 ? "Point at it" : "Point at another"}</Named>
+      </button>
+      {balloons.map((balloon) => (
+        <BalloonOf key={balloon.id} balloon={balloon} name={name} deeds={deeds} />
+      ))}
+    </li>
+  );
+}
+
+function BalloonOf({ balloon, name, deeds }: { balloon: Balloon; name: string; deeds: FigureDeeds }) {
+  const { id, seat, at } = balloon;
+  return (
+    <div className="drawn-line">
+      <span className="small soft">
+        Points {sayPlace(at)}; balloon {seat ? "moved by hand" : "placed by rule"}
+      </span>
+      <span className="row-of-buttons">
+        <button
+          type="button"
+          className="plain"
+          onClick={() => deeds.take({ deed: "target", balloon: id, name })}
+        >
+          <Named of={name}>Point elsewhere</Named>
+        </button>
+        <button
+          type="button"
+          className="plain"
+          onClick={() => deeds.take({ deed: "seat", balloon: id, name })}
+        >
+          <Named of={name}>Move the balloon</Named>
+        </button>
+        {seat && (
+          <button
+            type="button"
+            className="plain"
+            onClick={() =>
+              deeds.draw(`Balloon back to its rule: ${name}`, (drawing) =>
+                changeBalloon(drawing, id, { seat: null }),
+              )
+            }
+          >
+            <Named of={name}>Back to the rule</Named>
+          </button>
+        )}
+        <TakeOff balloon={balloon} name={name} deeds={deeds} />
+      </span>
+    </div>
+  );
+}
+
+function TakeOff({ balloon, name, deeds }: { balloon: Balloon; name: string; deeds: FigureDeeds }) {
+  return (
+    <button
+      type="button"
+      className="plain"
+      onClick={() =>
+        deeds.draw(`Balloon taken off: ${name}`, (drawing) => withoutBalloon(drawing, balloon.id))
+      }
+    >
+      <Named of={name}>Take off</Named>
+    </button>
+  );
+}
+
+/** A balloon whose part no mark speaks of any more: it has no number, and prints none. */
+function Stray({ balloon, deeds }: { balloon: Balloon; deeds: FigureDeeds }) {
+  const name = balloon.item.replace(/^name:/, "");
+  return (
+    <li className="figure-row">
+      <KindSign mark={{ kind: "part", fields: { v: 1 } }} />
+      <span>A balloon whose part is no longer in the parts list. It does not print.</span>
+      <TakeOff balloon={balloon} name={name} deeds={deeds} />
+    </li>
+  );
+}
