@@ -1,23 +1,26 @@
 "use client";
+import { changeDimension, withoutDimension } from "#lib/figure/change.ts";
 import type { Dimension, Drawing } from "#lib/figure/index.ts";
 import type { MeasurementLine } from "#lib/procedure/index.ts";
 import { KindSign } from "../parts/kind-sign.tsx";
 import { Named } from "./named.tsx";
 import { NumberField } from "./number-field.tsx";
 import type { FigureDeeds } from "./parts-of-figure.tsx";
-import { changeDimension, withoutDimension } from "./pointing.ts";
 
 /** The measurements that dimension lines can stand for, those of the step first, each with its lines. */
 export function DimensionsOfFigure({
   own,
   others,
   drawing,
+  undrawn,
   textOf,
   deeds,
 }: {
   own: MeasurementLine[];
   others: MeasurementLine[];
   drawing: Drawing;
+  /** Ids of what points outside the shown picture. */
+  undrawn: ReadonlySet<string>;
   /** What a dimension line of that mark says; null where there is no value. */
   textOf: (mark: string) => string | null;
   deeds: FigureDeeds;
@@ -29,6 +32,7 @@ export function DimensionsOfFigure({
         key={line.mark}
         line={line}
         value={textOf(line.mark)}
+        undrawn={undrawn}
         dimensions={drawing.dimensions.filter((one) => one.mark === line.mark)}
         deeds={deeds}
       />
@@ -66,11 +70,13 @@ function MeasurementRow({
   line,
   value,
   dimensions,
+  undrawn,
   deeds,
 }: {
   line: MeasurementLine;
   value: string | null;
   dimensions: Dimension[];
+  undrawn: ReadonlySet<string>;
   deeds: FigureDeeds;
 }) {
   const { mark } = line;
@@ -91,16 +97,37 @@ function MeasurementRow({
         <Named of={name}>{dimensions.length === 0 ? "Draw it" : "Draw another"}</Named>
       </button>
       {dimensions.map((one) => (
-        <DimensionOf key={one.id} dimension={one} name={name} deeds={deeds} />
+        <DimensionOf
+          key={one.id}
+          dimension={one}
+          name={name}
+          outside={undrawn.has(one.id) && value !== null}
+          deeds={deeds}
+        />
       ))}
     </li>
   );
 }
 
-function DimensionOf({ dimension, name, deeds }: { dimension: Dimension; name: string; deeds: FigureDeeds }) {
+function DimensionOf({
+  dimension,
+  name,
+  outside,
+  deeds,
+}: {
+  dimension: Dimension;
+  name: string;
+  outside: boolean;
+  deeds: FigureDeeds;
+}) {
   const { id, stand } = dimension;
   return (
     <div className="drawn-line">
+      {outside && (
+        <span className="small soft">
+          An end lies outside what is shown of the picture; it does not print
+        </span>
+      )}
       <NumberField
         label="Stands off by, % of the width"
         of={name}

@@ -1,9 +1,10 @@
 "use client";
+import { changeBalloon, withoutBalloon } from "#lib/figure/change.ts";
 import type { Balloon, Drawing } from "#lib/figure/index.ts";
 import type { PartLine } from "#lib/procedure/index.ts";
 import { KindSign } from "../parts/kind-sign.tsx";
 import { Named } from "./named.tsx";
-import { changeBalloon, type InHand, withoutBalloon } from "./pointing.ts";
+import type { InHand } from "./pointing.ts";
 import { sayPlace } from "./say-place.ts";
 
 /** What a list of the figure can do: take something in hand to be pointed at, or change the drawing at once. */
@@ -17,19 +18,22 @@ export function PartsOfFigure({
   own,
   others,
   drawing,
+  undrawn,
   step,
   deeds,
 }: {
   own: PartLine[];
   others: PartLine[];
   drawing: Drawing;
+  /** Ids of what points outside the shown picture. */
+  undrawn: ReadonlySet<string>;
   step: number | undefined;
   deeds: FigureDeeds;
 }) {
   const balloonsOf = (item: string) => drawing.balloons.filter((one) => one.item === item);
   const rows = (parts: PartLine[]) =>
     parts.map((part) => (
-      <PartRow key={part.item} part={part} balloons={balloonsOf(part.item)} deeds={deeds} />
+      <PartRow key={part.item} part={part} balloons={balloonsOf(part.item)} undrawn={undrawn} deeds={deeds} />
     ));
   const listed = new Set([...own, ...others].map((part) => part.item));
   const strays = drawing.balloons.filter((one) => !listed.has(one.item));
@@ -59,7 +63,17 @@ export function PartsOfFigure({
   );
 }
 
-function PartRow({ part, balloons, deeds }: { part: PartLine; balloons: Balloon[]; deeds: FigureDeeds }) {
+function PartRow({
+  part,
+  balloons,
+  undrawn,
+  deeds,
+}: {
+  part: PartLine;
+  balloons: Balloon[];
+  undrawn: ReadonlySet<string>;
+  deeds: FigureDeeds;
+}) {
   const { item, name } = part;
   return (
     <li className="figure-row">
@@ -71,18 +85,36 @@ function PartRow({ part, balloons, deeds }: { part: PartLine; balloons: Balloon[
         <Named of={name}>{balloons.length === 0 ? "Point at it" : "Point at another"}</Named>
       </button>
       {balloons.map((balloon) => (
-        <BalloonOf key={balloon.id} balloon={balloon} name={name} deeds={deeds} />
+        <BalloonOf
+          key={balloon.id}
+          balloon={balloon}
+          name={name}
+          outside={undrawn.has(balloon.id)}
+          deeds={deeds}
+        />
       ))}
     </li>
   );
 }
 
-function BalloonOf({ balloon, name, deeds }: { balloon: Balloon; name: string; deeds: FigureDeeds }) {
+function BalloonOf({
+  balloon,
+  name,
+  outside,
+  deeds,
+}: {
+  balloon: Balloon;
+  name: string;
+  outside: boolean;
+  deeds: FigureDeeds;
+}) {
   const { id, seat, at } = balloon;
   return (
     <div className="drawn-line">
       <span className="small soft">
-        Points {sayPlace(at)}; balloon {seat ? "moved by hand" : "placed by rule"}
+        {outside
+          ? "Points outside what is shown of the picture; it does not print"
+          : `Points ${sayPlace(at)} of the whole picture; balloon ${seat ? "moved by hand" : "placed by rule"}`}
       </span>
       <span className="row-of-buttons">
         <button

@@ -1,13 +1,22 @@
 "use client";
 import { useId } from "react";
-import { type Drawing, isAsTaken, wholePicture } from "#lib/figure/index.ts";
+import { asTaken, cropped, turned } from "#lib/figure/change.ts";
+import { type Drawing, isAsTaken, type Size, wholePicture } from "#lib/figure/index.ts";
 import { useTyped } from "../log/typed.tsx";
 import { NumberField } from "./number-field.tsx";
 import type { FigureDeeds } from "./parts-of-figure.tsx";
-import { asTaken, cropped, turned } from "./pointing.ts";
 
 /** How the picture is shown: name of the view, turned, straightened, cropped, lightened. The original stays as it is. */
-export function ShownFields({ drawing, deeds }: { drawing: Drawing; deeds: FigureDeeds }) {
+export function ShownFields({
+  drawing,
+  size,
+  deeds,
+}: {
+  drawing: Drawing;
+  /** Of the original, in pixels. */
+  size: Size;
+  deeds: FigureDeeds;
+}) {
   const { draw } = deeds;
   const isWhole = drawing.crop.width === 1 && drawing.crop.height === 1;
   return (
@@ -36,14 +45,14 @@ export function ShownFields({ drawing, deeds }: { drawing: Drawing; deeds: Figur
         <button
           type="button"
           className="plain"
-          onClick={() => draw("Turned a quarter", (now) => turned(now, 270))}
+          onClick={() => draw("Turned a quarter", (now) => turned(now, 270, size))}
         >
           Turn a quarter to the left
         </button>
         <button
           type="button"
           className="plain"
-          onClick={() => draw("Turned a quarter", (now) => turned(now, 90))}
+          onClick={() => draw("Turned a quarter", (now) => turned(now, 90, size))}
         >
           Turn a quarter to the right
         </button>
@@ -63,11 +72,7 @@ export function ShownFields({ drawing, deeds }: { drawing: Drawing; deeds: Figur
           </button>
         )}
         {!isAsTaken(drawing) && (
-          <button
-            type="button"
-            className="plain"
-            onClick={() => draw("Picture as taken", (now) => ({ ...cropped(now, wholePicture), ...asTaken }))}
-          >
+          <button type="button" className="plain" onClick={() => draw("Picture as taken", asTaken)}>
             As it was taken
           </button>
         )}

@@ -5,10 +5,8 @@ import type { FigureLines, Point } from "#lib/figure/index.ts";
 import { stillAddress } from "../log/stills.tsx";
 import { DrawnLines } from "./drawn-lines.tsx";
 import { figurePlace } from "./figure-lines.ts";
+import type { Held } from "./holds.ts";
 import type { InHand } from "./pointing.ts";
-
-/** A part of the drawing that can be taken hold of. */
-export type Held = Extract<InHand, { deed: "seat" | "target" | "end" }>;
 
 /** How far an arrow key moves the cross-hair, in fractions of the shown picture; and with Shift. */
 const STEP = 0.005;

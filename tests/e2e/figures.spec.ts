@@ -28,7 +28,7 @@ async function onScreen(page: Page, at: { x: number; y: number }) {
   return { x: box.x + at.x * box.width, y: box.y + at.y * box.height };
 }
 
-const balloons = (page: Page) => page.locator(".figure-stage [data-balloon]");
+const balloons = (page: Page) => page.locator(".figure-stage .drawn text");
 
 test("by keyboard alone a balloon is placed, kept, moved and taken off", async ({ page, program }) => {
   const build = await openDemo(page, program.address);
@@ -143,7 +143,7 @@ test("a dimension line stands between two places and says the value; cropping mo
     const place = await onScreen(page, end);
     await page.mouse.click(place.x, place.y);
   }
-  await expect(page.locator(".figure-stage [data-dimension]")).toContainText(value ?? "none");
+  await expect(page.locator(".figure-stage .drawn text")).toContainText(value ?? "none");
   const drawn = (await stillOnDisk(page, build, washer)).drawing.dimensions;
   expect(drawn).toHaveLength(1);
   expect(drawn[0]?.from.x).toBeCloseTo(0.4, 2);
@@ -229,7 +229,7 @@ test("the HTML edition has the numbers of the parts list", async ({ page, progra
   await page.goto("about:blank");
   await page.setContent(fs.readFileSync(file, "utf8"));
   const figure = page.locator('figure[data-still="demo-still-cover-off"]');
-  const drawn = await figure.locator("[data-balloon] text").allTextContents();
+  const drawn = await figure.locator("svg text").allTextContents();
   const listed = await page.evaluate(
     (names) =>
       [...document.querySelectorAll("tr")]
