@@ -1,4 +1,7 @@
 /** Figures: what is drawn on a still, how the still is shown, and where balloons and dimension lines stand. */
+
+export type { DimensionLines } from "./dimension.ts";
+export type { NumberOf, ShownPicture, WordsOf } from "./drawable.ts";
 export {
   type Balloon,
   type Crop,
@@ -14,4 +17,15 @@ export {
   point,
   wholePicture,
 } from "./drawing.ts";
+export type { Box, Segment } from "./geometry.ts";
+export {
+  asSeat,
+  atOriginal,
+  type BalloonLines,
+  type FigureLines,
+  type FigureSize,
+  figureLines,
+} from "./lines.ts";
+export { type Frame, type PlaceOptions, type Placing, placeBalloons, type Target } from "./place.ts";
 export { lightFactor, type Matrix, type Shown, type Size, shown, turnedSize } from "./shown.ts";
+export { drawnOn, type PictureOfFigure, svgOf } from "./svg.ts";
