@@ -205,8 +205,8 @@ test("further views of a step: one is added, named, moved forward, and printed i
   const printed = await page.request.get(`${build.replace("/builds/", "/print/")}/html`);
   const sheet = await printed.text();
   const step = sheet.slice(sheet.indexOf('id="step-4"'), sheet.indexOf('id="step-5"'));
-  expect(step.indexOf("after")).toBeGreaterThan(0);
-  expect(step.indexOf(">after<")).toBeLessThan(step.indexOf(">before<"));
+  expect(step.indexOf(">After<")).toBeGreaterThan(0);
+  expect(step.indexOf(">After<")).toBeLessThan(step.indexOf(">Before<"));
 });
 
 test("the HTML edition has the numbers of the parts list", async ({ page, program }) => {
