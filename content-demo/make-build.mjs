@@ -12,6 +12,7 @@ import { buildFolder, folderVersion } from "#lib/build/index.ts";
 import { drawFrame, drawPhotograph } from "./film/frame.mjs";
 import { frameOf, height, lengthInFrames, lengthInSeconds, middleOf, width } from "./job/beats.mjs";
 import { captionTrack, edits, markId, marks, recordingRow } from "./job/build.mjs";
+import { drawingOf } from "./job/figures.mjs";
 import { assemblies, build, buildId, items, machine, recordingId, sittings } from "./job/machine.mjs";
 import { webvtt } from "./job/speech.mjs";
 import { stills } from "./job/stills.mjs";
@@ -44,6 +45,7 @@ async function takeStill({ of, at, alt }, rank) {
     width,
     height,
     alt,
+    drawing: drawingOf(of),
     rank,
     gone: null,
     rev: 0,

@@ -8,7 +8,7 @@ import { sayCount } from "#lib/finding/index.ts";
 import type { Procedure } from "#lib/procedure/index.ts";
 import { briefNotes } from "#lib/publish/brief.ts";
 import { canonicalJson } from "#lib/publish/canonical-json.ts";
-import { procedureBody } from "#lib/publish/html/body.ts";
+import { originalPicture, procedureBody } from "#lib/publish/html/body.ts";
 import { historyOf } from "#lib/publish/release/history.ts";
 import { sheetState } from "#lib/publish/state.ts";
 import { useBriefLines } from "../gotchas/use-brief.ts";
@@ -36,7 +36,7 @@ export function ProcedureSheet() {
         { procedure, findings },
         {
           state: sheetState({ procedure, findings }, { printedOn: today }, hash),
-          still: (figure) => (figure.sha256 === "" ? null : stillAddress(figure.sha256)),
+          still: (figure) => originalPicture(figure, stillAddress(figure.sha256)),
           history: historyOf(document, procedure),
           forScreen: true,
           brief,

@@ -55,7 +55,7 @@ export function itemFields(name) {
   return { item: known[0], itemId: itemId(name) };
 }
 
-function itemId(name) {
+export function itemId(name) {
   return `demo-item-${name.replace(/[A-Z]/g, (letter) => `-${letter.toLowerCase()}`)}`;
 }
 

@@ -226,6 +226,7 @@ export const inspect = [
     },
   ),
   measurement(beats.measure + 2.4, "Shaft diameter on the seal track", {
+    name: "shaft-diameter",
     of: "shaft",
     asFound: "0.4982 in (12.654 mm)",
     specified: "1/2 in -0.001",

@@ -5,6 +5,7 @@ import { type CheckedProcedure, ledgerOf, type Procedure } from "#lib/procedure/
 import { actionWithoutWords } from "./action-without-words.ts";
 import { cautionUnrated } from "./caution-unrated.ts";
 import { cautionWithoutWayOut } from "./caution-without-way-out.ts";
+import { figureRules } from "./figures/index.ts";
 import { filmList } from "./film-list.ts";
 import { measurementRules } from "./measurement/over-marks.ts";
 import { noUnit } from "./no-unit.ts";
@@ -45,6 +46,7 @@ export const rules: readonly Rule[] = [
   actionWithoutWords,
   stepWithoutStill,
   stillWithoutWords,
+  ...figureRules,
   // the film
   filmList,
   notInFilm,

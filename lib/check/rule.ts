@@ -41,6 +41,8 @@ export interface Sketch {
   film?: string;
   /** Ids of marks that have a still. */
   stills?: readonly string[];
+  /** Stills of marks with balloons of these items and dimensions of these measurements. */
+  drawings?: readonly { mark: string; items?: readonly string[]; measurements?: readonly string[] }[];
   edits?: readonly {
     mark: string;
     edit: "title" | "stage" | "after" | "merged" | "split" | "belongs";

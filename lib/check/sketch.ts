@@ -10,6 +10,7 @@ import {
   newSitting,
   newStill,
 } from "#lib/build/index.ts";
+import { type Drawing, plainDrawing } from "#lib/figure/index.ts";
 import { fieldsVersion, newMark } from "#lib/mark/index.ts";
 import type { Sketch } from "./rule.ts";
 
@@ -35,15 +36,7 @@ export function drawSketch(sketch: Sketch): BuildDocument {
     recordings: [newRecording({ id: "recording", buildId: BUILD, sittingId: "sitting", name: "film.mp4" })],
     cuts: cutsOf(sketch),
     marks,
-    stills: (sketch.stills ?? []).map((markId) =>
-      newStill({
-        id: `still of ${markId}`,
-        buildId: BUILD,
-        markId,
-        sha256: "0".repeat(64),
-        alt: "What it shows.",
-      }),
-    ),
+    stills: stillsOf(sketch),
     edits: (sketch.edits ?? []).map(({ mark, ...edit }) =>
       newEdit({ id: `${edit.edit}-${mark}`, buildId: BUILD, markId: mark, ...edit }),
     ),
@@ -51,6 +44,31 @@ export function drawSketch(sketch: Sketch): BuildDocument {
       newKit({ id: `kit-${index + 1}`, buildId: BUILD, name: `Kit ${index + 1}`, ...kit }),
     ),
   });
+}
+
+function stillsOf({ stills = [], drawings = [] }: Sketch) {
+  const still = (markId: string, drawing = plainDrawing) =>
+    newStill({
+      id: `still of ${markId}`,
+      buildId: BUILD,
+      markId,
+      sha256: "0".repeat(64),
+      alt: "What it shows.",
+      drawing,
+    });
+  return [...stills.map((mark) => still(mark)), ...drawings.map((one) => still(one.mark, drawingOf(one)))];
+}
+
+function drawingOf({ items = [], measurements = [] }: NonNullable<Sketch["drawings"]>[number]): Drawing {
+  const [from, to] = [
+    { x: 0.2, y: 0.8 },
+    { x: 0.8, y: 0.8 },
+  ];
+  return {
+    ...plainDrawing,
+    balloons: items.map((item) => ({ id: `balloon of ${item}`, item, at: { x: 0.5, y: 0.5 }, seat: null })),
+    dimensions: measurements.map((mark) => ({ id: `dimension of ${mark}`, mark, from, to, stand: 0 })),
+  };
 }
 
 function cutsOf({ film }: Sketch) {

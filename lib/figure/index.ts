@@ -1,7 +1,7 @@
 /** Figures: what is drawn on a still, how the still is shown, and where balloons and dimension lines stand. */
 
 export type { DimensionLines } from "./dimension.ts";
-export type { NumberOf, ShownPicture, WordsOf } from "./drawable.ts";
+export { type Drawable, drawableOf, type NumberOf, type ShownPicture, type WordsOf } from "./drawable.ts";
 export {
   type Balloon,
   type Crop,
@@ -28,4 +28,4 @@ export {
 } from "./lines.ts";
 export { type Frame, type PlaceOptions, type Placing, placeBalloons, type Target } from "./place.ts";
 export { lightFactor, type Matrix, type Shown, type Size, shown, turnedSize } from "./shown.ts";
-export { drawnOn, type PictureOfFigure, svgOf } from "./svg.ts";
+export { overlayOf, type PictureOfFigure, svgOf } from "./svg.ts";

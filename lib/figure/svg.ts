@@ -31,8 +31,13 @@ export function svgOf(lines: FigureLines, picture: PictureOfFigure | null): Elem
   ]);
 }
 
-/** What is drawn on a picture, without it: for a screen that has the picture already. */
-export function drawnOn(lines: FigureLines): Element[] {
+/** What is drawn on a picture, without it: to be laid over the picture by who has it already. */
+export function overlayOf(lines: FigureLines): Element {
+  const viewBox = `0 0 ${round(lines.width)} ${round(lines.height)}`;
+  return s("svg", { xmlns, viewBox }, drawnOn(lines));
+}
+
+function drawnOn(lines: FigureLines): Element[] {
   const { text, balloons, dimensions } = lines;
   const strokes = [
     ...balloons.map(({ leader }) => leader),

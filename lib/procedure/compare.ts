@@ -1,4 +1,5 @@
-import type { MeasurementLine, PartUse, Procedure, Step } from "./tree.ts";
+import type { Point } from "#lib/figure/index.ts";
+import type { DrawnFigure, MeasurementLine, PartUse, Procedure, Step } from "./tree.ts";
 
 /**
  * How a difference concerns somebody who has followed the earlier procedure: what was done may have to be done
@@ -102,6 +103,8 @@ function sayingsOf(step: Step): Map<string, Saying> {
   for (const one of step.gotchas) say(one.mark, "Gotcha", join([one.symptom, one.why, one.instead]), "read");
   for (const one of step.deferred) say(one.mark, "Deferred", join([one.what, one.waitsFor]), "read");
   say(step.mark, "Pictures", step.stills.map((one) => one.sha256.slice(0, 8)).join(", "), "read");
+  for (const [at, one] of step.stills.entries())
+    say(one.mark, `Drawing on picture ${at + 1}`, drawingWords(one.drawn), "read");
   return all;
 }
 
@@ -118,6 +121,29 @@ const ownValues = [
 function valueWords(line: MeasurementLine, value: keyof MeasurementLine["values"]): string {
   const text = line.values[value]?.typed.trim() ?? "";
   return text === "" ? "" : join([line.what, line.part, text]);
+}
+
+/** A drawing in words: its view, how the picture is shown, and what points where, in hundredths of the picture. */
+function drawingWords(drawn: DrawnFigure | undefined): string {
+  if (!drawn) return "";
+  const { drawing, numbers, values } = drawn;
+  const { quarter, straighten, light, crop, view, balloons, dimensions } = drawing;
+  const at = ({ x, y }: Point) => `${Math.round(x * 100)}/${Math.round(y * 100)}`;
+  const cut = [crop.x, crop.y, crop.width, crop.height].map((one) => Math.round(one * 100)).join("/");
+  return join([
+    view,
+    quarter !== 0 ? `turned ${quarter}°` : "",
+    straighten !== 0 ? `straightened ${straighten.toFixed(1)}°` : "",
+    cut === "0/0/100/100" ? "" : `cropped to ${cut}`,
+    light !== 0 ? `light ${light.toFixed(2)}` : "",
+    ...balloons.map(
+      (one) => `${numbers.find(({ item }) => item === one.item)?.number ?? "?"} at ${at(one.at)}`,
+    ),
+    ...dimensions.map(
+      (one) =>
+        `${values.find(({ mark }) => mark === one.mark)?.text ?? "?"} from ${at(one.from)} to ${at(one.to)}`,
+    ),
+  ]);
 }
 
 function partWords({ name, event, count, wayRound, note }: PartUse): string {

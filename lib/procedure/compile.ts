@@ -1,5 +1,6 @@
 import { type BuildDocument, clocksOf, present } from "#lib/build/index.ts";
 import { compareMarks, type Mark, stages } from "#lib/mark/index.ts";
+import { withDrawings } from "./drawn.ts";
 import { consumableList, partsList, toolList } from "./lists.ts";
 import { filmOfProcedure } from "./moment.ts";
 import { layOn, splitsOf } from "./overlay.ts";
@@ -16,20 +17,23 @@ export function compile(document: BuildDocument): Procedure {
   const placed = place(document, splitsOf(document));
   const { steps: edited, tray, orphans } = layOn(document, placed);
   const lookup = lookupOf(document);
-  const steps = edited.map((step, index) => makeStep(step, index + 1, lookup));
+  const bare = edited.map((step, index) => makeStep(step, index + 1, lookup));
   const trayOf = (kind: string) => tray.filter((mark) => mark.kind === kind);
   const marks = new Map<string, Mark>(present(document.marks).map((mark) => [mark.id, mark]));
   const looseParts = trayOf("part").map((mark) => partUse(mark, lookup));
+  const parts = partsList(bare, looseParts, marks, new Map(document.items.map((item) => [item.id, item])));
+  const measurements = [
+    ...bare.flatMap((step) => step.measurements),
+    ...trayOf("measurement").map((mark) => measurementLine(mark, null, lookup)),
+  ];
+  const steps = withDrawings(bare, parts, measurements, document);
   return {
     ...heading(document),
     stages: byStage(steps),
-    parts: partsList(steps, looseParts, marks, new Map(document.items.map((item) => [item.id, item]))),
+    parts,
     tools: toolList(steps),
     consumables: consumableList(steps),
-    measurements: [
-      ...steps.flatMap((step) => step.measurements),
-      ...trayOf("measurement").map((mark) => measurementLine(mark, null, lookup)),
-    ],
+    measurements,
     deferred: [
       ...steps.flatMap((step) => step.deferred),
       ...trayOf("deferred").map((mark) => deferredLine(mark, null, lookup)),

@@ -2,6 +2,7 @@
 
 export { type Concern, compareProcedures, type Difference, sayingsAt } from "./compare.ts";
 export { compile, stepsOf } from "./compile.ts";
+export { dimensionText, drawnFigure } from "./drawn.ts";
 export {
   mergeWithPrevious,
   moveMark,

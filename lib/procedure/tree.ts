@@ -1,3 +1,4 @@
+import type { Drawing } from "#lib/figure/index.ts";
 import type { Finding } from "#lib/finding/index.ts";
 import type { CharacteristicValue, PartEvent, SignalWord, Stage, TypedValue } from "#lib/mark/index.ts";
 
@@ -236,6 +237,17 @@ export interface Figure {
   /** What it shows: written by the restorer, or proposed from the marks while `written` is false. */
   alt: string;
   written: boolean;
+  /** What is drawn on it and how it is shown; absent where it is shown as it was taken. */
+  drawn?: DrawnFigure;
+}
+
+/** A drawing with what stands on it. What is not named here has gone, and is not drawn. */
+export interface DrawnFigure {
+  drawing: Drawing;
+  /** The number in the parts list of each item that is pointed at. */
+  numbers: { item: string; number: number }[];
+  /** The text on the dimension of each measurement. */
+  values: { mark: string; text: string }[];
 }
 
 export interface Loose {

@@ -6,7 +6,7 @@ export { contentHash } from "./content-hash.ts";
 export { everyFormat, together } from "./every.ts";
 export { cuesInFilm, type RecordingCue, toCaptions, toChapters, webVtt } from "./film/index.ts";
 export { toHowTo } from "./howto/index.ts";
-export { type BodyOptions, procedureBody, toHtml } from "./html/index.ts";
+export { type BodyOptions, originalPicture, procedureBody, toHtml } from "./html/index.ts";
 export { limits } from "./limits.ts";
 export { toMarkdown } from "./markdown/index.ts";
 export { toMeasurementsCsv } from "./measurements/index.ts";

@@ -1,7 +1,7 @@
 import { createHash } from "node:crypto";
 import type { Element, ElementContent } from "hast";
 import { expect, test } from "vitest";
-import { contentHash, procedureBody, sheetState, toHtml } from "#lib/publish/index.ts";
+import { contentHash, originalPicture, procedureBody, sheetState, toHtml } from "#lib/publish/index.ts";
 import { type ReadHtml, readHtml } from "./read-html.ts";
 import { checked, hostileJob, hostileTexts, longJob, options, procedure, smallJob } from "./sample.ts";
 
@@ -147,7 +147,11 @@ test("hostile text stays text", async () => {
 test("the body on the program's own screen has the same steps, without the film's address or a box to tick", async () => {
   const job = checked(await longJob(12));
   const state = sheetState(job, options(), contentHash(job));
-  const body = procedureBody(job, { state, still: ({ sha256 }) => `/still/${sha256}`, forScreen: true });
+  const body = procedureBody(job, {
+    state,
+    still: (figure) => originalPicture(figure, `/still/${figure.sha256}`),
+    forScreen: true,
+  });
   const elements = within(body);
   expect(
     elements.filter(({ tagName, properties }) => tagName === "section" && properties.dataStep),

@@ -3,7 +3,14 @@ import { notFound } from "next/navigation";
 import { Reading } from "#app/releases/reading.tsx";
 import { openRelease } from "#lib/cli/read-release.ts";
 import { FolderError } from "#lib/folder/index.ts";
-import { historyOf, noticesOf, procedureBody, reportsOn, sheetState } from "#lib/publish/index.ts";
+import {
+  historyOf,
+  noticesOf,
+  originalPicture,
+  procedureBody,
+  reportsOn,
+  sheetState,
+} from "#lib/publish/index.ts";
 import { theWorkshop } from "#lib/store/index.ts";
 
 export const metadata: Metadata = { title: "Release" };
@@ -28,7 +35,7 @@ export default async function Page({ params }: { params: Promise<{ release: stri
   const { revision, date } = release;
   const body = procedureBody(checked, {
     state: sheetState(checked, { release: { revision, date }, printedOn: date }, release.contentHash),
-    still: ({ sha256 }) => (sha256 === "" ? null : `/media/stills/${sha256}`),
+    still: (figure) => originalPicture(figure, `/media/stills/${figure.sha256}`),
     forScreen: true,
     history: historyOf(now, checked.procedure),
     changedSteps: manifest.changedSteps,

@@ -12,10 +12,11 @@ import type {
 import { isoDuration } from "#lib/time/index.ts";
 import { cleanTree, type Replaced, replacedSentence, textCleaner } from "../clean.ts";
 import { contentHash } from "../content-hash.ts";
+import { altOf } from "../figure-lines.ts";
 import { limits } from "../limits.ts";
-import { type Output, type PublishOptions, textFile } from "../output.ts";
+import { type Output, type OutputFile, type PublishOptions, textFile } from "../output.ts";
 import { sheetState } from "../state.ts";
-import { fetchStills, type Stills, stillFiles, stillName } from "../stills.ts";
+import { fetchStills, figureFiles, filesOnce } from "../stills.ts";
 import { instructionOf, sentence, signalText, sourceText, stageName, titleOf } from "../words.ts";
 import { type Node, node } from "./terms.ts";
 
@@ -24,6 +25,7 @@ export async function toHowTo(checked: CheckedProcedure, options: PublishOptions
   const replaced: Replaced = new Map();
   const procedure = cleanTree(checked.procedure, textCleaner(replaced));
   const stills = await fetchStills(procedure, options);
+  const figures = figureFiles(procedure, stills);
   const state = sheetState(checked, options, contentHash(checked));
   const howTo = {
     "@context": "https://schema.org",
@@ -36,12 +38,12 @@ export async function toHowTo(checked: CheckedProcedure, options: PublishOptions
       video: video(procedure),
       tool: procedure.tools.map(tool),
       supply: procedure.consumables.map(supply),
-      step: procedure.stages.map((stage, index) => section(stage, index + 1, stills)),
+      step: procedure.stages.map((stage, index) => section(stage, index + 1, figures)),
     }),
   };
   const cleaned = replacedSentence(replaced, "\ufffd", "JSON-LD cannot carry them");
   return {
-    files: [textFile("howto.jsonld", `${JSON.stringify(howTo, null, 2)}\n`), ...stillFiles(stills)],
+    files: [textFile("howto.jsonld", `${JSON.stringify(howTo, null, 2)}\n`), ...filesOnce(figures)],
     losses: [...lossesOf(procedure), ...stills.losses, ...(cleaned ? [`HowTo: ${cleaned}`] : [])],
   };
 }
@@ -67,16 +69,20 @@ function supply({ name, detail }: SupplyLine): Node {
   return node("HowToSupply", { name, ...(detail.trim() !== "" && { requiredQuantity: detail }) });
 }
 
-function section({ stage, steps }: StageOfSteps, position: number, stills: Stills): Node {
+function section(
+  { stage, steps }: StageOfSteps,
+  position: number,
+  figures: ReadonlyMap<string, OutputFile>,
+): Node {
   return node("HowToSection", {
     name: stageName(stage),
     position,
-    itemListElement: steps.map((step) => stepNode(step, stills)),
+    itemListElement: steps.map((step) => stepNode(step, figures)),
   });
 }
 
 /** What can hurt stands before what is done, as in every output. */
-function stepNode(step: Step, stills: Stills): Node {
+function stepNode(step: Step, figures: ReadonlyMap<string, OutputFile>): Node {
   const says = [
     ...step.cautions.map((caution) => tip(cautionText(caution))),
     direction(instructionOf(step)),
@@ -89,9 +95,11 @@ function stepNode(step: Step, stills: Stills): Node {
     position: step.number,
     name: instructionOf(step),
     url: step.moment?.link ?? undefined,
-    image: step.stills
-      .filter(({ sha256 }) => stills.found.has(sha256))
-      .map((figure) => node("ImageObject", { contentUrl: stillName(figure), caption: figure.alt })),
+    image: step.stills.flatMap((figure) => {
+      const file = figures.get(figure.still);
+      const caption = altOf(figure, instructionOf(step));
+      return file ? [node("ImageObject", { contentUrl: file.name, caption })] : [];
+    }),
     video: clips(step),
     itemListElement: says.map((one, index) => ({ ...one, position: index + 1 })),
   });

@@ -1,5 +1,6 @@
 import type { Element } from "hast";
 import { h } from "hastscript";
+import type { PictureOfFigure } from "#lib/figure/index.ts";
 import type { CheckedProcedure, Figure, Procedure, StageOfSteps } from "#lib/procedure/tree.ts";
 import type { BriefNote } from "../brief.ts";
 import { cleanTree, type Replaced, textCleaner } from "../clean.ts";
@@ -14,8 +15,8 @@ import { stepNode } from "./step.ts";
 export interface BodyOptions extends Pick<PublishOptions, "history" | "changedSteps" | "notices"> {
   /** The sheet's own standing, from `sheetState`. */
   state: SheetState;
-  /** Address of a still's picture; null where there is none. */
-  still: (figure: Figure) => string | null;
+  /** A still's picture; null where there is none. */
+  still: (figure: Figure) => PictureOfFigure | null;
   /** On a screen of the program the film is at hand, and nothing is to be written on paper. */
   forScreen?: boolean;
   /** The reader ticks steps and writes own readings into the file. */
@@ -60,4 +61,9 @@ function stageNode({ stage, steps }: StageOfSteps, options: BodyOptions): Elemen
 /** The language of the restorer's words, or English where it is not a language tag. */
 export function languageOf(procedure: Pick<Procedure, "language">): string {
   return /^[a-z]{2,3}(-[a-z0-9]{2,8})*$/i.test(procedure.language) ? procedure.language : "en";
+}
+
+/** The picture of a still as it was taken, at an address; null where there is none. */
+export function originalPicture({ sha256, width, height }: Figure, address: string): PictureOfFigure | null {
+  return sha256 === "" ? null : { address, is: "original", width, height };
 }

@@ -1,2 +1,2 @@
-export { type BodyOptions, procedureBody } from "./body.ts";
+export { type BodyOptions, originalPicture, procedureBody } from "./body.ts";
 export { toHtml } from "./to-html.ts";

@@ -1,10 +1,11 @@
 import type { Element, ElementContent } from "hast";
 import { h } from "hastscript";
-import type { Figure, Moment, Step } from "#lib/procedure/tree.ts";
+import type { Moment, Step } from "#lib/procedure/tree.ts";
 import { paragraphs } from "../clean.ts";
 import { tieUnits } from "../quantity.ts";
 import { filmNote, instructionOf } from "../words.ts";
 import type { BodyOptions } from "./body.ts";
+import { figureNode } from "./figure.ts";
 import {
   cautionNode,
   deferredNode,
@@ -74,19 +75,11 @@ function group(word: string, count: number, ...content: ElementContent[]): Eleme
 
 function pictures(step: Step, options: BodyOptions): Element[] {
   const shown = step.stills.flatMap((figure) => {
-    const src = options.still(figure);
-    return src === null ? [] : [picture(figure, src, step)];
+    const picture = options.still(figure);
+    return picture === null ? [] : [figureNode(figure, picture, step)];
   });
   if (shown.length > 0) return shown;
   return [h("p.no-picture", step.stills.length > 0 ? "Picture missing" : "No picture")];
-}
-
-function picture(figure: Figure, src: string, step: Step): Element {
-  const alt = paragraphs(figure.alt).join(" ") || instructionOf(step);
-  const size = figure.width > 0 && figure.height > 0 ? { width: figure.width, height: figure.height } : {};
-  return h("figure", { "data-mark": figure.mark, "data-still": figure.still }, [
-    h("img", { src, alt, ...size }),
-  ]);
 }
 
 function film(moment: Moment | null, options: BodyOptions): Element[] {

@@ -3,13 +3,15 @@ import type { Root } from "hast";
 import { h } from "hastscript";
 import rehypeStringify from "rehype-stringify";
 import { unified } from "unified";
+import type { PictureOfFigure } from "#lib/figure/index.ts";
 import type { CheckedProcedure } from "#lib/procedure/tree.ts";
 import { type Replaced, replacedSentence, textCleaner } from "../clean.ts";
 import { contentHash } from "../content-hash.ts";
+import { jpegAddress } from "../figures.ts";
 import { type Output, type PublishOptions, textFile } from "../output.ts";
 import { projectPath } from "../root.ts";
 import { sheetState } from "../state.ts";
-import { fetchStills } from "../stills.ts";
+import { fetchStills, type PublishedStill } from "../stills.ts";
 import { titleOf } from "../words.ts";
 import { languageOf, procedureBody } from "./body.ts";
 import { keptBlock, readerBar, readerScript } from "./reader.ts";
@@ -35,7 +37,7 @@ export async function toHtml(checked: CheckedProcedure, options: PublishOptions)
     history: options.history,
     changedSteps: options.changedSteps,
     notices: options.notices,
-    still: ({ sha256 }) => dataAddress(stills.found.get(sha256)?.bytes),
+    still: ({ still }) => shownStill(stills.found.get(still)),
   });
   const css = await readFile(projectPath("lib", "publish", "html", "procedure.css"), "utf8");
   const page: Root = {
@@ -63,6 +65,8 @@ export async function toHtml(checked: CheckedProcedure, options: PublishOptions)
   };
 }
 
-function dataAddress(bytes: Uint8Array | undefined): string | null {
-  return bytes ? `data:image/jpeg;base64,${Buffer.from(bytes).toString("base64")}` : null;
+function shownStill(still: PublishedStill | undefined): PictureOfFigure | null {
+  if (!still) return null;
+  const { bytes, width, height } = still;
+  return { address: jpegAddress(bytes), is: "shown", width, height };
 }

@@ -1,14 +1,15 @@
 import type { BlockContent, RootContent } from "mdast";
 import type {
   CautionNote,
+  Figure,
   GotchaNote,
   MeasurementLine,
   PartUse,
   Step,
   SupplyUse,
 } from "#lib/procedure/tree.ts";
+import { altOf, viewName } from "../figure-lines.ts";
 import { printedValue } from "../quantity.ts";
-import { stillName } from "../stills.ts";
 import {
   filmNote,
   instructionOf,
@@ -22,12 +23,12 @@ import {
 import { heading, list, oneLine, paragraph, prose, strong, table } from "./nodes.ts";
 
 /** A step: what can hurt stands before what is done. */
-export function stepNodes(step: Step, hasStill: (sha256: string) => boolean): RootContent[] {
+export function stepNodes(step: Step, nameOf: NameOf): RootContent[] {
   return [
     heading(3, `Step ${step.number}`),
     ...step.cautions.map((one) => cautionNode(one)),
     paragraph(strong(instructionOf(step))),
-    ...pictures(step, hasStill),
+    ...pictures(step, nameOf),
     ...step.gotchas.flatMap(gotchaNodes),
     ...step.details.flatMap((detail) => prose(detail.text)),
     ...group("Tools", step.tools.map(supplyItem)),
@@ -59,12 +60,19 @@ export function deferredText(line: { what: string; waitsFor: string }): string {
   return sentence(oneLine(line.what)) + until;
 }
 
-function pictures(step: Step, hasStill: (sha256: string) => boolean): RootContent[] {
-  const found = step.stills.filter((figure) => hasStill(figure.sha256));
-  if (found.length === 0) return [paragraph(step.stills.length > 0 ? "Picture missing." : "No picture.")];
-  return found.map((figure) =>
-    paragraph({ type: "image", url: stillName(figure), alt: oneLine(figure.alt) || instructionOf(step) }),
-  );
+/** The name of a figure's file; null where it is missing. */
+type NameOf = (figure: Figure) => string | null;
+
+function pictures(step: Step, nameOf: NameOf): RootContent[] {
+  const found = step.stills.flatMap((figure) => {
+    const url = nameOf(figure);
+    if (url === null) return [];
+    const view = oneLine(viewName(figure));
+    const image = { type: "image" as const, url, alt: oneLine(altOf(figure, instructionOf(step))) };
+    return view === "" ? [paragraph(image)] : [paragraph(strong(view)), paragraph(image)];
+  });
+  if (found.length > 0) return found;
+  return [paragraph(step.stills.length > 0 ? "Picture missing." : "No picture.")];
 }
 
 function group(title: string, items: Parameters<typeof list>[0]): RootContent[] {

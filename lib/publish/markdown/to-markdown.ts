@@ -9,7 +9,7 @@ import { limits } from "../limits.ts";
 import { type Output, type PublishOptions, textFile } from "../output.ts";
 import type { History } from "../release/history.ts";
 import { type SheetState, sheetState } from "../state.ts";
-import { fetchStills, stillFiles } from "../stills.ts";
+import { fetchStills, figureFiles, filesOnce } from "../stills.ts";
 import {
   againText,
   allSteps,
@@ -34,6 +34,7 @@ export async function toMarkdown(checked: CheckedProcedure, options: PublishOpti
   const replaced: Replaced = new Map();
   const procedure = cleanTree(checked.procedure, textCleaner(replaced));
   const stills = await fetchStills(procedure, options);
+  const figures = figureFiles(procedure, stills);
   const history = options.history && cleanTree(options.history, textCleaner(replaced));
   const state = cleanTree(sheetState(checked, options, contentHash(checked)), textCleaner(replaced));
   const brief = cleanTree(options.brief ?? [], textCleaner(replaced));
@@ -41,7 +42,7 @@ export async function toMarkdown(checked: CheckedProcedure, options: PublishOpti
     ...front(procedure, state, { brief, corrections: history ? corrections(history) : [] }),
     ...procedure.stages.flatMap(({ stage, steps }) => [
       heading(2, stageName(stage)),
-      ...steps.flatMap((step) => stepNodes(step, (sha256) => stills.found.has(sha256))),
+      ...steps.flatMap((step) => stepNodes(step, (figure) => figures.get(figure.still)?.name ?? null)),
     ]),
     ...measurements(procedure),
     ...(history ? revisions(history) : []),
@@ -49,7 +50,7 @@ export async function toMarkdown(checked: CheckedProcedure, options: PublishOpti
   const text = remark().use(remarkGfm).data("settings", { bullet: "-", rule: "-" }).stringify(tree);
   const lost = replacedSentence(replaced, "U+FFFD", "they have no printed form");
   return {
-    files: [textFile("procedure.md", text), ...stillFiles(stills)],
+    files: [textFile("procedure.md", text), ...filesOnce(figures)],
     losses: [
       "Markdown has no tick boxes to write on, no boxes for the reader's own readings and no QR codes.",
       ...stills.losses,

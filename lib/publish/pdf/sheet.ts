@@ -1,7 +1,6 @@
 import type {
   CautionNote,
   DeferredLine,
-  Figure,
   GotchaNote,
   MeasurementLine,
   Moment,
@@ -13,7 +12,7 @@ import type {
 import type { BriefNote } from "../brief.ts";
 import { paragraphs } from "../clean.ts";
 import { limits } from "../limits.ts";
-import type { Paper, PublishOptions } from "../output.ts";
+import type { Edition, Paper, PublishOptions } from "../output.ts";
 import { printedValue, tieUnits, unitOf } from "../quantity.ts";
 import type { History } from "../release/history.ts";
 import type { SheetState } from "../state.ts";
@@ -41,6 +40,7 @@ import {
   titleOf,
   valueNames,
 } from "../words.ts";
+import { printFigure } from "./figure.ts";
 import { breakable } from "./printable.ts";
 import { qrCode } from "./qr.ts";
 
@@ -103,7 +103,10 @@ export function printSheet(
       name: stageName(stage),
       first: index === 0,
       range: range(of),
-      steps: of.map((step) => ({ ...printStep(step, stills), changed: changedSteps.includes(step.mark) })),
+      steps: of.map((step) => ({
+        ...printStep(step, stills, edition),
+        changed: changedSteps.includes(step.mark),
+      })),
     })),
     measurements: procedure.measurements.map((line) => ({
       what: wide(measured(line)),
@@ -135,12 +138,12 @@ function revision(line: History["revisions"][number], index: number, all: Histor
   };
 }
 
-function printStep(step: Step, stills: Stills["found"]) {
+function printStep(step: Step, stills: Stills["found"], edition: Edition) {
   return {
     number: step.number,
     instruction: wide(instructionOf(step)),
     cautions: step.cautions.map(caution),
-    pictures: step.stills.flatMap((figure) => picture(figure, step, stills)),
+    pictures: step.stills.flatMap((figure) => printFigure(figure, step, stills, edition)),
     "no-picture": step.stills.length > 0 ? "Picture missing" : "No picture",
     film: film(step.moment),
     details: step.details.flatMap(({ text }) => lines(text)),
@@ -152,20 +155,6 @@ function printStep(step: Step, stills: Stills["found"]) {
     gotchas: step.gotchas.map(gotcha),
     deferred: step.deferred.map(deferred),
   };
-}
-
-function picture({ sha256, alt }: Figure, step: Step, stills: Stills["found"]) {
-  const still = stills.get(sha256);
-  if (!still) return [];
-  const { width, height } = still;
-  return [
-    { file: pictureName(sha256), width, height, alt: paragraphs(alt).join(" ") || instructionOf(step) },
-  ];
-}
-
-/** The name of a picture among the data of a print. */
-export function pictureName(sha256: string): string {
-  return `${sha256.slice(0, 32)}.jpg`;
 }
 
 function caution(one: Omit<CautionNote, "mark">) {

@@ -9,12 +9,13 @@ import { sheetState } from "../state.ts";
 import { fetchStills, type Stills } from "../stills.ts";
 import { allSteps } from "../words.ts";
 import { printCoverage } from "./coverage.ts";
+import { pictureName } from "./figure.ts";
 import { fontFiles } from "./fonts.ts";
 import type { PrintOrder } from "./order.ts";
 import { print } from "./print.ts";
 import { missingSign, printCleaner } from "./printable.ts";
 import { qrCode } from "./qr.ts";
-import { pictureName, printSheet } from "./sheet.ts";
+import { printSheet } from "./sheet.ts";
 
 /** A print, and the standard it keeps. */
 export interface PdfOutput extends Output {
@@ -77,10 +78,16 @@ async function order(sheet: unknown, stills: Stills["found"]): Promise<PrintOrde
     ),
     data: [
       { name: "sheet.json", bytes: new TextEncoder().encode(JSON.stringify(sheet)) },
-      ...[...stills].map(([sha256, { bytes }]) => ({ name: pictureName(sha256), bytes })),
+      ...pictures(stills),
     ],
     fonts: [...words, ...readings, ...signs],
   };
+}
+
+/** The pictures of a print, each once. */
+function pictures(stills: Stills["found"]): PrintOrder["data"] {
+  const files = new Map([...stills.values()].map((still) => [pictureName(still), still.bytes]));
+  return [...files].map(([name, bytes]) => ({ name, bytes }));
 }
 
 /** Addresses that are too long for a code: the written time stands without one. */
