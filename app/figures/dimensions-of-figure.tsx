@@ -1,9 +1,9 @@
 "use client";
 import { changeDimension, withoutDimension } from "#lib/figure/change.ts";
 import type { Dimension, Drawing } from "#lib/figure/index.ts";
-import type { MeasurementLine } from "#lib/procedure/index.ts";
+import { dimensionText, type MeasurementLine } from "#lib/procedure/index.ts";
 import { KindSign } from "../parts/kind-sign.tsx";
-import { Named } from "./named.tsx";
+import { DeedButton } from "./deed-button.tsx";
 import { NumberField } from "./number-field.tsx";
 import type { FigureDeeds } from "./parts-of-figure.tsx";
 
@@ -13,7 +13,6 @@ export function DimensionsOfFigure({
   others,
   drawing,
   undrawn,
-  textOf,
   deeds,
 }: {
   own: MeasurementLine[];
@@ -21,8 +20,6 @@ export function DimensionsOfFigure({
   drawing: Drawing;
   /** Ids of what points outside the shown picture. */
   undrawn: ReadonlySet<string>;
-  /** What a dimension line of that mark says; null where there is no value. */
-  textOf: (mark: string) => string | null;
   deeds: FigureDeeds;
 }) {
   const drawn = new Set(drawing.dimensions.map((one) => one.mark));
@@ -31,7 +28,6 @@ export function DimensionsOfFigure({
       <MeasurementRow
         key={line.mark}
         line={line}
-        value={textOf(line.mark)}
         undrawn={undrawn}
         dimensions={drawing.dimensions.filter((one) => one.mark === line.mark)}
         deeds={deeds}
@@ -68,42 +64,33 @@ export function DimensionsOfFigure({
 
 function MeasurementRow({
   line,
-  value,
   dimensions,
   undrawn,
   deeds,
 }: {
   line: MeasurementLine;
-  value: string | null;
   dimensions: Dimension[];
   undrawn: ReadonlySet<string>;
   deeds: FigureDeeds;
 }) {
   const { mark } = line;
   const name = line.what || "a measurement without words";
+  const text = dimensionText(line);
   return (
     <li className="figure-row">
       <span className="sign light">
         <span className="dimension" aria-hidden="true" />
         <span>
-          {name} <span className="num">{value ?? "no value yet"}</span>
+          {name} <span className="num">{text === line.what ? "no value yet" : text}</span>
         </span>
       </span>
-      <button
-        type="button"
-        className="plain"
+      <DeedButton
+        words={dimensions.length === 0 ? "Draw it" : "Draw another"}
+        of={name}
         onClick={() => deeds.take({ deed: "dimension", mark, name, from: null })}
-      >
-        <Named of={name}>{dimensions.length === 0 ? "Draw it" : "Draw another"}</Named>
-      </button>
+      />
       {dimensions.map((one) => (
-        <DimensionOf
-          key={one.id}
-          dimension={one}
-          name={name}
-          outside={undrawn.has(one.id) && value !== null}
-          deeds={deeds}
-        />
+        <DimensionOf key={one.id} dimension={one} name={name} outside={undrawn.has(one.id)} deeds={deeds} />
       ))}
     </li>
   );
@@ -143,14 +130,12 @@ function DimensionOf({
       />
       <span className="row-of-buttons">
         {(["from", "to"] as const).map((end) => (
-          <button
+          <DeedButton
+            words={end === "from" ? "Move the first end" : "Move the second end"}
+            of={name}
             key={end}
-            type="button"
-            className="plain"
             onClick={() => deeds.take({ deed: "end", dimension: id, name, end })}
-          >
-            <Named of={name}>{end === "from" ? "Move the first end" : "Move the second end"}</Named>
-          </button>
+          />
         ))}
         <TakeOff dimension={dimension} name={name} deeds={deeds} />
       </span>
@@ -160,14 +145,12 @@ function DimensionOf({
 
 function TakeOff({ dimension, name, deeds }: { dimension: Dimension; name: string; deeds: FigureDeeds }) {
   return (
-    <button
-      type="button"
-      className="plain"
+    <DeedButton
+      words="Take off"
+      of={name}
       onClick={() =>
         deeds.draw(`Dimension line taken off: ${name}`, (drawing) => withoutDimension(drawing, dimension.id))
       }
-    >
-      <Named of={name}>Take off</Named>
-    </button>
+    />
   );
 }

@@ -1,19 +1,13 @@
 import { useEffect, useMemo, useState } from "react";
 import type { Still } from "#lib/build/index.ts";
-import {
-  type Drawing,
-  type FigureLines,
-  figureLines,
-  type Point,
-  type Size,
-  shown,
-} from "#lib/figure/index.ts";
+import { type FigureLines, figureLines, type Point, type Size, shown } from "#lib/figure/index.ts";
+import { drawnFigure } from "#lib/procedure/index.ts";
 import { useDerived } from "../session/provider.tsx";
 
 /** The figure as it prints, in CSS pixels: as wide and as high as there is room. */
-export function useFigureLines(still: Still, drawing: Drawing, room: Size, text: number): FigureLines {
-  const { numberOf, textOf } = useFigureNames();
-  const { width, height } = still;
+export function useFigureLines(still: Still, room: Size, text: number): FigureLines {
+  const { numberOf, textOf } = useFigureNames(still);
+  const { drawing, width, height } = still;
   return useMemo(
     () => figureLines(drawing, { picture: { width, height }, room, text }, numberOf, textOf),
     [drawing, width, height, room, text, numberOf, textOf],
@@ -43,17 +37,16 @@ export function figurePlace({ picture }: FigureLines, still: Still, at: Point): 
   };
 }
 
-/** The numbers of the parts list, and what dimension lines say, as of the procedure that prints. */
-export function useFigureNames() {
+/** The numbers of what balloons point at, and what dimension lines say, as they print; null for what is gone. */
+export function useFigureNames({ drawing }: Still) {
   const { procedure } = useDerived();
   return useMemo(() => {
-    const numbers = new Map(procedure.parts.map((part) => [part.item, part.balloon]));
-    const values = new Map(
-      procedure.measurements.map((line) => [line.mark, line.values.asFound?.typed ?? null]),
-    );
+    const drawn = drawnFigure(drawing, procedure.parts, procedure.measurements);
+    const numbers = new Map(drawn.numbers.map(({ item, number }) => [item, number]));
+    const values = new Map(drawn.values.map(({ mark, text }) => [mark, text]));
     return {
       numberOf: (item: string) => numbers.get(item) ?? null,
       textOf: (mark: string) => values.get(mark) ?? null,
     };
-  }, [procedure]);
+  }, [drawing, procedure]);
 }

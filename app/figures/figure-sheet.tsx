@@ -40,7 +40,7 @@ function Figure({ still }: { still: Still }) {
   const { drawing } = still;
   const subject = useSubject(still);
   const { step } = subject;
-  const { textOf } = useFigureNames();
+  const { numberOf } = useFigureNames(still);
   const pointing = usePointing(still);
   const { deeds } = pointing;
   const undrawn = new Set(pointing.stage.lines.undrawn);
@@ -84,16 +84,11 @@ function Figure({ still }: { still: Still }) {
               {...subject.parts}
               drawing={drawing}
               undrawn={undrawn}
+              numberOf={numberOf}
               step={step?.number}
               deeds={deeds}
             />
-            <DimensionsOfFigure
-              {...subject.measurements}
-              drawing={drawing}
-              undrawn={undrawn}
-              textOf={textOf}
-              deeds={deeds}
-            />
+            <DimensionsOfFigure {...subject.measurements} drawing={drawing} undrawn={undrawn} deeds={deeds} />
             <AltWords still={still} step={step} />
             <ShownFields drawing={drawing} size={still} deeds={deeds} />
             <Views still={still} />

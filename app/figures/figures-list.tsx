@@ -59,7 +59,7 @@ function StepRow({ step, stills }: { step: Step; stills: Still[] }) {
             href={`/builds/${document.build.id}/sittings/${mark.sittingId}?mark=${mark.id}`}
             prefetch={false}
           >
-            Take one in the log<span className="hidden-words">, for step {step.number}</span>
+            Take one in the log<span className="hidden-words"> for step {step.number}</span>
           </Link>
         </p>
       )}

@@ -3,7 +3,7 @@ import { changeBalloon, withoutBalloon } from "#lib/figure/change.ts";
 import type { Balloon, Drawing } from "#lib/figure/index.ts";
 import type { PartLine } from "#lib/procedure/index.ts";
 import { KindSign } from "../parts/kind-sign.tsx";
-import { Named } from "./named.tsx";
+import { DeedButton } from "./deed-button.tsx";
 import type { InHand } from "./pointing.ts";
 import { sayPlace } from "./say-place.ts";
 
@@ -19,6 +19,7 @@ export function PartsOfFigure({
   others,
   drawing,
   undrawn,
+  numberOf,
   step,
   deeds,
 }: {
@@ -27,18 +28,20 @@ export function PartsOfFigure({
   drawing: Drawing;
   /** Ids of what points outside the shown picture. */
   undrawn: ReadonlySet<string>;
+  /** The number of what a balloon points at; null for a part that is gone. */
+  numberOf: (item: string) => number | null;
   step: number | undefined;
   deeds: FigureDeeds;
 }) {
-  const balloonsOf = (item: string) => drawing.balloons.filter((one) => one.item === item);
+  const balloonsOf = (part: PartLine) =>
+    drawing.balloons.filter((one) => numberOf(one.item) === part.balloon);
   const rows = (parts: PartLine[]) =>
     parts.map((part) => (
-      <PartRow key={part.item} part={part} balloons={balloonsOf(part.item)} undrawn={undrawn} deeds={deeds} />
+      <PartRow key={part.item} part={part} balloons={balloonsOf(part)} undrawn={undrawn} deeds={deeds} />
     ));
-  const listed = new Set([...own, ...others].map((part) => part.item));
-  const strays = drawing.balloons.filter((one) => !listed.has(one.item));
-  const drawnOthers = others.filter((part) => balloonsOf(part.item).length > 0);
-  const away = others.filter((part) => balloonsOf(part.item).length === 0);
+  const strays = drawing.balloons.filter((one) => numberOf(one.item) === null);
+  const drawnOthers = others.filter((part) => balloonsOf(part).length > 0);
+  const away = others.filter((part) => balloonsOf(part).length === 0);
   return (
     <section className="figure-block" aria-labelledby="figure-parts">
       <h2 id="figure-parts">Parts</h2>
@@ -81,9 +84,11 @@ function PartRow({
         <span className="item">{part.balloon}</span>
         {name}
       </span>
-      <button type="button" className="plain" onClick={() => deeds.take({ deed: "balloon", item, name })}>
-        <Named of={name}>{balloons.length === 0 ? "Point at it" : "Point at another"}</Named>
-      </button>
+      <DeedButton
+        words={balloons.length === 0 ? "Point at it" : "Point at another"}
+        of={name}
+        onClick={() => deeds.take({ deed: "balloon", item, name })}
+      />
       {balloons.map((balloon) => (
         <BalloonOf
           key={balloon.id}
@@ -117,32 +122,26 @@ function BalloonOf({
           : `Points ${sayPlace(at)} of the whole picture; balloon ${seat ? "moved by hand" : "placed by rule"}`}
       </span>
       <span className="row-of-buttons">
-        <button
-          type="button"
-          className="plain"
+        <DeedButton
+          words="Point elsewhere"
+          of={name}
           onClick={() => deeds.take({ deed: "target", balloon: id, name })}
-        >
-          <Named of={name}>Point elsewhere</Named>
-        </button>
-        <button
-          type="button"
-          className="plain"
+        />
+        <DeedButton
+          words="Move the balloon"
+          of={name}
           onClick={() => deeds.take({ deed: "seat", balloon: id, name })}
-        >
-          <Named of={name}>Move the balloon</Named>
-        </button>
+        />
         {seat && (
-          <button
-            type="button"
-            className="plain"
+          <DeedButton
+            words="Back to the rule"
+            of={name}
             onClick={() =>
               deeds.draw(`Balloon back to its rule: ${name}`, (drawing) =>
                 changeBalloon(drawing, id, { seat: null }),
               )
             }
-          >
-            <Named of={name}>Back to the rule</Named>
-          </button>
+          />
         )}
         <TakeOff balloon={balloon} name={name} deeds={deeds} />
       </span>
@@ -152,15 +151,13 @@ function BalloonOf({
 
 function TakeOff({ balloon, name, deeds }: { balloon: Balloon; name: string; deeds: FigureDeeds }) {
   return (
-    <button
-      type="button"
-      className="plain"
+    <DeedButton
+      words="Take off"
+      of={name}
       onClick={() =>
         deeds.draw(`Balloon taken off: ${name}`, (drawing) => withoutBalloon(drawing, balloon.id))
       }
-    >
-      <Named of={name}>Take off</Named>
-    </button>
+    />
   );
 }
 

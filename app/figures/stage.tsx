@@ -2,8 +2,7 @@
 import { type KeyboardEvent, type PointerEvent, type RefObject, useRef } from "react";
 import type { Still } from "#lib/build/index.ts";
 import type { FigureLines, Point } from "#lib/figure/index.ts";
-import { stillAddress } from "../log/stills.tsx";
-import { DrawnLines } from "./drawn-lines.tsx";
+import { FigureDrawing } from "./figure-drawing.tsx";
 import { figurePlace } from "./figure-lines.ts";
 import type { Held } from "./holds.ts";
 import type { InHand } from "./pointing.ts";
@@ -118,29 +117,11 @@ export function Stage({
         aria-hidden="true"
         focusable="false"
       >
-        <ShownPicture still={still} lines={lines} />
-        <DrawnLines lines={lines} />
+        <FigureDrawing still={still} lines={lines} />
         <Begun hand={hand} lines={lines} still={still} to={onFigure(cross)} />
         <CrossHair at={onFigure(cross)} size={14} />
       </svg>
     </div>
-  );
-}
-
-/** The picture turned, straightened, cropped and lightened: never the original changed. */
-export function ShownPicture({ still, lines }: { still: Still; lines: FigureLines }) {
-  const { width, height, matrix, light } = lines.shown;
-  const { a, b, c, d, e, f } = matrix;
-  return (
-    <svg {...lines.picture} viewBox={`0 0 ${width} ${height}`} preserveAspectRatio="none" aria-hidden="true">
-      <image
-        href={stillAddress(still.sha256)}
-        width={still.width}
-        height={still.height}
-        transform={`matrix(${a} ${b} ${c} ${d} ${e} ${f})`}
-        style={light === 1 ? undefined : { filter: `brightness(${light})` }}
-      />
-    </svg>
   );
 }
 

@@ -1,15 +1,14 @@
 "use client";
 import type { Still } from "#lib/build/index.ts";
-import { DrawnLines } from "./drawn-lines.tsx";
+import { FigureDrawing } from "./figure-drawing.tsx";
 import { useFigureLines } from "./figure-lines.ts";
-import { ShownPicture } from "./stage.tsx";
 
 /** Small pictures have the same geometry as large ones; their numbers are smaller. */
 const room = { width: 240, height: 180 };
 
 /** A figure in little. The words beside it say what it is. */
 export function Thumbnail({ still }: { still: Still }) {
-  const lines = useFigureLines(still, still.drawing, room, 12);
+  const lines = useFigureLines(still, room, 12);
   if (still.sha256 === "") return <span className="thumbnail soft small">Picture missing</span>;
   return (
     <svg
@@ -20,8 +19,7 @@ export function Thumbnail({ still }: { still: Still }) {
       aria-hidden="true"
       focusable="false"
     >
-      <ShownPicture still={still} lines={lines} />
-      <DrawnLines lines={lines} />
+      <FigureDrawing still={still} lines={lines} />
     </svg>
   );
 }

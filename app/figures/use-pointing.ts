@@ -1,5 +1,5 @@
 "use client";
-import { useRef, useState } from "react";
+import { useMemo, useRef, useState } from "react";
 import type { Still } from "#lib/build/index.ts";
 import type { Point } from "#lib/figure/index.ts";
 import { useDerived, useSession } from "../session/provider.tsx";
@@ -21,7 +21,8 @@ export function usePointing(still: Still) {
   const [said, setSaid] = useState("");
   const stage = useRef<HTMLDivElement>(null);
   const cameFrom = useRef<HTMLElement | null>(null);
-  const lines = useFigureLines(still, still.drawing, roomOf(width), 17);
+  const room = useMemo(() => roomOf(width), [width]);
+  const lines = useFigureLines(still, room, 17);
   const name = (item: string) => nameOf(procedure.parts, item);
   const near = (at: Point) => sayNear(at, thingsOn(lines, still, name));
 

@@ -5,8 +5,8 @@ import { useId, useState } from "react";
 import { present, type Still } from "#lib/build/index.ts";
 import type { Mark } from "#lib/mark/index.ts";
 import { useDerived, useSession, useSessionView } from "../session/provider.tsx";
+import { DeedButton } from "./deed-button.tsx";
 import { addView, moveView } from "./deeds.ts";
-import { Named } from "./named.tsx";
 import { Thumbnail } from "./thumbnail.tsx";
 import { useViews } from "./use-figure.ts";
 
@@ -38,14 +38,10 @@ export function Views({ still }: { still: Still }) {
               </Link>
               <span className="row-of-buttons">
                 {beside(-1) && (
-                  <button type="button" className="plain" onClick={() => moveView(session, view, -1)}>
-                    <Named of={name}>Earlier</Named>
-                  </button>
+                  <DeedButton words="Earlier" of={name} onClick={() => moveView(session, view, -1)} />
                 )}
                 {beside(1) && (
-                  <button type="button" className="plain" onClick={() => moveView(session, view, 1)}>
-                    <Named of={name}>Later</Named>
-                  </button>
+                  <DeedButton words="Later" of={name} onClick={() => moveView(session, view, 1)} />
                 )}
               </span>
             </li>

@@ -43,9 +43,9 @@ test("by keyboard alone a balloon is placed, kept, moved and taken off", async (
   for (let times = 0; times < 3; times++) await page.keyboard.press("Shift+ArrowRight");
   for (let times = 0; times < 4; times++) await page.keyboard.press("ArrowRight");
   for (let times = 0; times < 4; times++) await page.keyboard.press("Shift+ArrowUp");
-  await expect(said).toHaveText("Point at: Cover nut. Cross-hair upper, 67 % across, 30 % down.");
+  await expect(said).toHaveText("Point at: Cover nut. Cross-hair upper right, 67 % across, 30 % down.");
   await page.keyboard.press("Enter");
-  await expect(said).toHaveText(/^Balloon: Cover nut: upper, 67 % across, 30 % down\.$/);
+  await expect(said).toHaveText(/^Balloon: Cover nut: upper right, 67 % across, 30 % down\.$/);
   await expect(balloons(page)).toHaveCount(1);
   // The hand is back where it was, ready for the next part.
   await expect(page.locator(":focus")).toHaveText(/^Point at another/);
