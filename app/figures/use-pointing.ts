@@ -84,5 +84,5 @@ export function usePointing(still: Still) {
 /** As wide as the column, and no higher than leaves room for what is said below it. */
 function roomOf(width: number) {
   const wide = Math.max(width, 240);
-  return { width: wide, height: Math.max(240, wide * 0.85) };
+  return { width: wide, height: Math.max(240, Math.min(0.85 * wide, 0.66 * window.innerHeight)) };
 }
