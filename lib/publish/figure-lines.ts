@@ -1,6 +1,7 @@
 import { type Drawable, drawableOf, type FigureLines, figureLines, type Size } from "#lib/figure/index.ts";
 import type { DrawnFigure, Figure } from "#lib/procedure/tree.ts";
 import { paragraphs } from "./clean.ts";
+import { sentence } from "./words.ts";
 
 /**
  * What a figure for a screen is laid out at. It is shown as wide as its place: on a phone, at 340 pixels, its numbers
@@ -57,7 +58,8 @@ export function viewName({ drawn }: Figure): string {
 export function altOf(figure: Figure, otherwise: string): string {
   const view = viewName(figure);
   const shows = paragraphs(figure.alt).join(" ") || otherwise;
-  return [view ? `${view}: ${shows}` : shows, drawnWords(figure)].filter(Boolean).join(" ");
+  const drawn = drawnWords(figure);
+  return [view && `${view}:`, drawn ? sentence(shows) : shows, drawn].filter(Boolean).join(" ");
 }
 
 function drawnWords({ drawn, ...figure }: Figure): string {
