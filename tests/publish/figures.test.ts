@@ -54,6 +54,15 @@ describe("a figure with two balloons, one whose part is gone, a dimension, and a
     },
   );
 
+  test("with forty balloons in print says that their numbers are small", async () => {
+    const balloons = Array.from({ length: 40 }, (_, index) =>
+      balloon(`b${index}`, "name:cover", { x: (index % 8) / 8, y: index / 40 }),
+    );
+    const { losses, standard } = await toPdf(await job(drawn({ balloons })), options());
+    expect(standard).toBe("ua-1");
+    expect(losses.join(" ")).toContain("Step 1: a picture has more balloons than room");
+  });
+
   test("in HTML is a picture with vectors over it, named, valid, and nothing is fetched", async () => {
     const { files } = await toHtml(await job(drawn()), options());
     const html = textOf(files[0]?.bytes);
