@@ -24,8 +24,9 @@ const drawings = {
   impellerOn: {
     parts: [
       ["impeller", 0.54, 0.49],
-      ["shaft", 0.42, 0.4],
-      ["seal", 0.375, 0.385],
+      ["shaft", 0.411, 0.4125],
+      ["seal", 0.371, 0.417],
+      ["key", 0.418, 0.374],
     ],
   },
   measure: {
