@@ -211,7 +211,7 @@ test("further views of a step: one is added, named, moved forward, and printed i
 
 test("the HTML edition has the numbers of the parts list", async ({ page, program }) => {
   const build = await openDemo(page, program.address);
-  await openFigure(page, build, "demo-still-cover-off");
+  await openFigure(page, build, nutsOff);
   const parts = ["Cover", "Cover nut", "Cover gasket"];
   await page.getByText(/^Other parts of this build/).click();
   for (const [place, part] of parts.entries()) {
@@ -228,7 +228,7 @@ test("the HTML edition has the numbers of the parts list", async ({ page, progra
   const file = await (await download).path();
   await page.goto("about:blank");
   await page.setContent(fs.readFileSync(file, "utf8"));
-  const figure = page.locator('figure[data-still="demo-still-cover-off"]');
+  const figure = page.locator('figure[data-still="demo-still-nuts-off"]');
   const drawn = await figure.locator("svg text").allTextContents();
   const listed = await page.evaluate(
     (names) =>
