@@ -21,6 +21,7 @@ export const deeds: readonly Deed[] = [
   { name: "mark", words: "mark, sort it later", key: " " },
   ...kindDeeds,
   { name: "still", words: "take the still", key: "f" },
+  { name: "sharpest still", words: "take the sharpest frame near", key: "F" },
   { name: "run", words: "run, or hold", key: "r" },
   { name: "frame back", words: "one frame back", key: "ArrowLeft", repeats: true },
   { name: "frame on", words: "one frame on", key: "ArrowRight", repeats: true },

@@ -28,7 +28,7 @@ import type { Picture } from "./picture.ts";
 import { Player } from "./player.tsx";
 import { Scale } from "./scale.tsx";
 import { CaptionFile, Spoken } from "./spoken.tsx";
-import { takeFrame } from "./take-frame.ts";
+import { takeFrame, takeSharpest } from "./take-frame.ts";
 import { Transport } from "./transport.tsx";
 import { useReview } from "./use-review.ts";
 
@@ -96,15 +96,18 @@ export function LogSheet({ sittingId, settings }: { sittingId: string; settings:
     [session, picture, recording, sittingId, settings.reactionTime],
   );
 
-  const still = useCallback(() => {
-    const draft = handId ? drafts.get(handId) : undefined;
-    if (draft) review.deeds.keep(draft);
-    const mark = marks.find((one) => one.id === handId) ?? draft?.mark ?? drop("");
-    setTrouble(null);
-    takeFrame(session, mark, picture).catch((error: unknown) =>
-      setTrouble(error instanceof Error ? error.message : "The still was not taken."),
-    );
-  }, [marks, drafts, review, handId, drop, session, picture]);
+  const still = useCallback(
+    (take: typeof takeSharpest) => {
+      const draft = handId ? drafts.get(handId) : undefined;
+      if (draft) review.deeds.keep(draft);
+      const mark = marks.find((one) => one.id === handId) ?? draft?.mark ?? drop("");
+      setTrouble(null);
+      take(session, mark, picture).catch((error: unknown) =>
+        setTrouble(error instanceof Error ? error.message : "The still was not taken."),
+      );
+    },
+    [marks, drafts, review, handId, drop, session, picture],
+  );
 
   const brief = useBrief();
   const nextOfBrief = brief?.lines.find((line) => line.answered === null);
@@ -120,7 +123,8 @@ export function LogSheet({ sittingId, settings }: { sittingId: string; settings:
       };
       if (deed === "mark") drop("");
       else if ((kindNames as readonly string[]).includes(deed)) drop(deed as KindName);
-      else if (deed === "still") still();
+      else if (deed === "still") still(takeFrame);
+      else if (deed === "sharpest still") still(takeSharpest);
       else if (deed === "run") picture?.runOrHold();
       else if (deed === "frame back") picture?.stepFrames(-1);
       else if (deed === "frame on") picture?.stepFrames(1);

@@ -1,11 +1,13 @@
 "use client";
-import { useId, useState } from "react";
+import Link from "next/link";
+import { type ReactNode, useId, useRef, useState } from "react";
 import { present, type Still } from "#lib/build/index.ts";
 import type { Mark } from "#lib/mark/index.ts";
 import { proposeAlt } from "#lib/procedure/propose-alt.ts";
 import { useDerived, useSession, useSessionView } from "../session/provider.tsx";
 import { bake, changeStill, putStill, strikeOutStill } from "./deeds.ts";
 import type { Picture } from "./picture.ts";
+import { Sharper } from "./sharper.tsx";
 import { takeFrame } from "./take-frame.ts";
 import { useTyped } from "./typed.tsx";
 
@@ -27,13 +29,27 @@ export function Stills({ mark, picture }: { mark: Mark; picture: Picture | null 
       setTrouble(error instanceof Error ? error.message : "The still was not taken.");
     });
   };
-  const take = (replaces?: Still) => attempt(() => takeFrame(session, mark, picture, replaces));
+  const take = (replaces?: Still, moment?: number) =>
+    attempt(() => takeFrame(session, mark, picture, replaces, moment));
+  // A still that was not there when the row came to hand has just been taken.
+  const before = useRef(new Set(stills.map((still) => still.sha256)));
   return (
     <>
       {stills.length > 0 && (
         <div className="stills">
           {stills.map((still) => (
-            <StillCard key={still.id} still={still} retake={picture ? () => take(still) : null} />
+            <StillCard key={still.id} still={still} retake={picture ? () => take(still) : null}>
+              {picture?.frames && still.source === "frame" && still.recordingId === mark.recordingId && (
+                <Sharper
+                  key={still.sha256}
+                  still={still}
+                  mark={mark}
+                  picture={picture}
+                  justTaken={still === stills.at(-1) && !before.current.has(still.sha256)}
+                  onTake={(moment) => take(still, moment)}
+                />
+              )}
+            </StillCard>
           ))}
         </div>
       )}
@@ -69,7 +85,15 @@ export function Stills({ mark, picture }: { mark: Mark; picture: Picture | null 
   );
 }
 
-function StillCard({ still, retake }: { still: Still; retake: (() => void) | null }) {
+function StillCard({
+  still,
+  retake,
+  children,
+}: {
+  still: Still;
+  retake: (() => void) | null;
+  children: ReactNode;
+}) {
   const session = useSession();
   const { stepOf } = useDerived();
   const id = useId();
@@ -109,6 +133,9 @@ function StillCard({ still, retake }: { still: Still; retake: (() => void) | nul
             Take these words
           </button>
         )}
+        <Link className="button plain" href={`/builds/${still.buildId}/figures/${still.id}`} prefetch={false}>
+          Balloons and views
+        </Link>
         {retake && (
           <button type="button" className="plain" onClick={retake}>
             Take this frame instead
@@ -118,6 +145,7 @@ function StillCard({ still, retake }: { still: Still; retake: (() => void) | nul
           Strike out
         </button>
       </div>
+      {children}
     </figure>
   );
 }

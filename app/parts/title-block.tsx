@@ -61,6 +61,7 @@ export function BuildTitleBlock() {
     ways: [
       ["Procedure", `${home}/procedure`],
       ["Parts", `${home}/parts`],
+      ["Figures", `${home}/figures`],
       ["Film", `${home}/film`],
       ["Releases", `${home}/releases`],
       ["Changes", `${home}/changes`],

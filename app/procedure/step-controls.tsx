@@ -90,6 +90,20 @@ export function StepControls({ stepMark }: { stepMark: string }) {
           </Link>
         )}
       </div>
+      {step.stills.length > 0 && (
+        <p className="small figures-of-step">
+          {step.stills.map((figure, place) => (
+            <Link
+              key={figure.still}
+              href={`/builds/${document.build.id}/figures/${figure.still}`}
+              prefetch={false}
+            >
+              {step.stills.length === 1 ? "Balloons and views" : `Balloons and views, picture ${place + 1}`}
+              <span className="hidden-words"> of step {step.number}</span>
+            </Link>
+          ))}
+        </p>
+      )}
       {open && (
         <div className="step-edit">
           <StepTitle step={step} />

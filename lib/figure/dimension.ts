@@ -51,7 +51,7 @@ export function dimensionLines(
   const tail = narrow ? 2 * share.arrow * height : 0;
   const drawn = { from: go(line.from, along, -tail), to: go(line.to, along, tail) };
   const textWidth = widthOf(text, height);
-  const { textAt, textTurn } = textOf(line, along, height);
+  const { textAt, textTurn } = textOf(drawn, along, height, textWidth > length);
   const extensions = extensionsOf({ from, to }, left, stand, height);
   const textBox = turnedBox(textAt, textTurn, textWidth, height);
   const box = boxOf([
@@ -88,8 +88,15 @@ function extensionsOf({ from, to }: Segment, left: Point, stand: number, height:
   }));
 }
 
-/** Above the line as it is read: from below, or from the right where the line is upright. */
-function textOf(line: Segment, along: Point, height: number) {
+/**
+ * Above the line as it is read: from below, or from the right where the line is upright. On a steep line that is
+ * shorter than its text, level above its upper end.
+ */
+function textOf(line: Segment, along: Point, height: number, isCrowded: boolean) {
+  if (isCrowded && Math.abs(along.y) > 0.35) {
+    const upper = line.from.y < line.to.y ? line.from : line.to;
+    return { textAt: go(upper, { x: 0, y: -1 }, share.foot * height), textTurn: 0 };
+  }
   const middle = { x: (line.from.x + line.to.x) / 2, y: (line.from.y + line.to.y) / 2 };
   const backwards = along.x < -1e-9 || (Math.abs(along.x) <= 1e-9 && along.y > 0);
   const reading = backwards ? { x: -along.x, y: -along.y } : along;

@@ -18,6 +18,7 @@ export {
   wholePicture,
 } from "./drawing.ts";
 export type { Box, Segment } from "./geometry.ts";
+export type { Sheet } from "./layout.ts";
 export {
   asSeat,
   atOriginal,

@@ -22,11 +22,14 @@ export const sidesOfFigures: readonly (readonly Side[])[] = Array.from({ length:
 /** Measures of balloons, in the unit that is drawn in. */
 export interface Measures {
   radius: number;
-  /** Between the picture and the circles beside it, and between the circles and the figure's edge. */
+  /** Between the picture and the circles beside it. */
   gap: number;
   /** Least distance between the centres of two balloons in a row. */
   pitch: number;
 }
+
+/** Between circles and the edge of the figure, as a share of the gap. */
+const edgeShare = 0.25;
 
 /** The centres of the places for balloons beside a box. */
 export function seatsBeside(inner: Box, { sides, reach }: Strips, measures: Measures): Point[] {
@@ -44,18 +47,18 @@ export function seatsBeside(inner: Box, { sides, reach }: Strips, measures: Meas
 
 /** The whole of a figure: the box, its margins, and balloons that were put outside it by hand. */
 export function wholeOf(inner: Box, seats: readonly Point[], { radius, gap }: Measures): Box {
-  return union([inner, ...seats.map((seat) => around(seat, radius + gap / 4))]);
+  return union([inner, ...seats.map((seat) => around(seat, radius + edgeShare * gap))]);
 }
 
-/** How much of the room rows past the picture may take. */
+/** How long rows that go on past the picture may be. */
 export function reachOf(
-  room: Size,
+  { width, height }: Size,
   upright: boolean,
-  { radius, gap, pitch }: Measures,
+  { radius, pitch }: Measures,
   count: number,
-): number {
-  const length = (upright ? room.height : room.width) - gap / 2;
-  return Number.isFinite(length) ? length : count * pitch + 2 * radius;
+) {
+  const length = upright ? height : width;
+  return Number.isFinite(length) ? length : (count + 1) * pitch + 2 * radius;
 }
 
 function acrossOf(side: Side, { x, y, width, height }: Box, { radius, gap }: Measures): number {
@@ -64,8 +67,8 @@ function acrossOf(side: Side, { x, y, width, height }: Box, { radius, gap }: Mea
 }
 
 /** As many places as a length has room for, evenly over it. */
-function places(length: number, middle: number, { radius, pitch }: Measures): number[] {
-  const free = length - 2 * radius;
+function places(length: number, middle: number, { radius, gap, pitch }: Measures): number[] {
+  const free = length - 2 * radius - 2 * edgeShare * gap;
   const count = Math.max(1, Math.floor(free / pitch + 1e-9) + 1);
   if (count === 1) return [middle];
   return Array.from({ length: count }, (_, index) => middle + (index / (count - 1) - 0.5) * free);

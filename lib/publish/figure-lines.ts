@@ -1,6 +1,14 @@
-import { type Drawable, drawableOf, type FigureLines, figureLines, type Size } from "#lib/figure/index.ts";
+import {
+  type Drawable,
+  drawableOf,
+  type FigureLines,
+  figureLines,
+  type Sheet,
+  type Size,
+} from "#lib/figure/index.ts";
 import type { DrawnFigure, Figure } from "#lib/procedure/tree.ts";
 import { paragraphs } from "./clean.ts";
+import { sentence } from "./words.ts";
 
 /**
  * What a figure for a screen is laid out at. It is shown as wide as its place: on a phone, at 340 pixels, its numbers
@@ -19,12 +27,22 @@ export function shownLines({ drawing }: DrawnFigure, original: Size): FigureLine
   return figureLines(drawing, { ...screen, picture: original }, none, none);
 }
 
+/** Layouts already made, by what they were made of: a screen asks for all of them again at each change of a build. */
+const known = new Map<string, FigureLines | null>();
+const mostKnown = 600;
+
 /** A figure laid out in that room; null where nothing is drawn on it. */
-export function linesAt(
-  drawn: DrawnFigure,
-  picture: Size,
-  sheet: { room: Size; text: number },
-): FigureLines | null {
+export function linesAt(drawn: DrawnFigure, picture: Size, sheet: Sheet): FigureLines | null {
+  const key = JSON.stringify([drawn, picture, sheet]);
+  const before = known.get(key);
+  if (before !== undefined) return before;
+  const lines = layOut(drawn, picture, sheet);
+  if (known.size >= mostKnown) known.delete(known.keys().next().value as string);
+  known.set(key, lines);
+  return lines;
+}
+
+function layOut(drawn: DrawnFigure, picture: Size, sheet: Sheet): FigureLines | null {
   const { numberOf, wordsOf } = lookups(drawn);
   const lines = figureLines(drawn.drawing, { ...sheet, picture }, numberOf, wordsOf);
   return lines.balloons.length + lines.dimensions.length === 0 ? null : lines;
@@ -57,7 +75,8 @@ export function viewName({ drawn }: Figure): string {
 export function altOf(figure: Figure, otherwise: string): string {
   const view = viewName(figure);
   const shows = paragraphs(figure.alt).join(" ") || otherwise;
-  return [view ? `${view}: ${shows}` : shows, drawnWords(figure)].filter(Boolean).join(" ");
+  const drawn = drawnWords(figure);
+  return [view && `${view}:`, drawn ? sentence(shows) : shows, drawn].filter(Boolean).join(" ");
 }
 
 function drawnWords({ drawn, ...figure }: Figure): string {

@@ -1,4 +1,6 @@
+import { execFileSync } from "node:child_process";
 import fs from "node:fs";
+import os from "node:os";
 import path from "node:path";
 import sharp from "sharp";
 import type { BuildDocument, Still } from "#lib/build/index.ts";
@@ -98,3 +100,62 @@ for (const [index, film] of films.entries()) {
     }
   });
 }
+
+test("of a film blurred but for one frame, that frame is offered first and taken with one click, or one key", async ({
+  page,
+  program,
+}) => {
+  const sharpOne = 104;
+  const folder = fs.mkdtempSync(path.join(os.tmpdir(), "blurred-"));
+  const film = path.join(folder, "blurred.mp4");
+  const blur = `boxblur=3:1:enable='not(eq(n,${sharpOne}))'`;
+  const encoded = ["-vf", blur, "-an", "-crf", "18", film];
+  try {
+    execFileSync("ffmpeg", ["-v", "error", "-i", path.join(data, "constant-25.mp4"), ...encoded]);
+  } catch {
+    test.skip(true, "there is no ffmpeg on this computer to blur a film with");
+  }
+  const truth = JSON.parse(fs.readFileSync(path.join(data, "constant-25.mp4.json"), "utf8"));
+  await page.goto(program.address);
+  await page.getByLabel("Machine, as you call it").fill("Trial");
+  await page.getByLabel("What is restored").fill("Blurred");
+  await page.getByRole("button", { name: "Begin" }).click();
+  await page.getByLabel("Drop films here").setInputFiles(film);
+  await expect(page.getByText("250 frames")).toBeVisible();
+  fs.rmSync(folder, { recursive: true });
+  const build = page.url();
+  await page.getByRole("link", { name: "Open the log" }).click();
+  await expect(page.locator(".transport .frame")).toHaveText("frame 1 of 250");
+  const numberOf = async (place: number) => {
+    const { document } = (await (await page.request.get(`${build}/document`)).json()) as {
+      document: BuildDocument;
+    };
+    const still = [...document.stills].sort((a, b) => a.rank - b.rank)[place] as Still;
+    expect(frameAt({ starts: Array.from({ length: 250 }, (_, n) => n / 25), end: 10 }, still.at ?? 0)).toBe(
+      sharpOne,
+    );
+    const picture = await page.request.get(`${program.address}media/stills/${still.sha256}`);
+    const { data: pixels, info } = await sharp(await picture.body())
+      .ensureAlpha()
+      .raw()
+      .toBuffer({ resolveWithObject: true });
+    return readFrameNumber(pixels, info.width, info.height);
+  };
+  const scale = await page.locator(".scale").boundingBox();
+  if (!scale) throw new Error("there is no scale");
+  await page.mouse.click(scale.x + 10, scale.y + Math.round(scale.height * 0.43));
+  await page.keyboard.press("f");
+  const offered = page.getByRole("group", { name: "Frames near it, sharpest first" });
+  const first = offered.getByRole("button").first();
+  await expect(first).toHaveText(/^Take the sharpest, 0\.\d\d s (before|after)$/);
+  await first.click();
+  await expect(page.getByText("No frame within half a second is sharper.")).toBeVisible();
+  await onDisk(page);
+  expect(await numberOf(0)).toBe(truth.numbers[sharpOne]);
+
+  await page.locator(".log-body").focus();
+  await page.keyboard.press("Shift+F");
+  await expect(page.locator(".still img")).toHaveCount(2);
+  await onDisk(page);
+  expect(await numberOf(1)).toBe(truth.numbers[sharpOne]);
+});

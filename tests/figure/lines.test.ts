@@ -1,131 +1,208 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { type Drawing, type FigureLines, figureLines, type Point, plainDrawing } from "#lib/figure/index.ts";
-import "../seed.ts";
+import {
+  asSeat,
+  atOriginal,
+  type BalloonLines,
+  type Drawing,
+  type FigureLines,
+  type FigureSize,
+  figureLines,
+  type Point,
+  plainDrawing,
+} from "#lib/figure/index.ts";
+import { someFigure, somePoint, someTurn, withBalloons } from "./made.ts";
 
-/** Room and text of the print, in millimetres: pictures across the page, in pairs, and small ones. */
-const rooms = [
-  { room: { width: 142, height: 104 }, text: 4.2 },
-  { room: { width: 142, height: 60 }, text: 4.2 },
-  { room: { width: 69, height: 60 }, text: 4.2 },
-  { room: { width: 360, height: Number.POSITIVE_INFINITY }, text: 12 },
-];
-
-const near = (around: Point, by: number) =>
-  fc
-    .tuple(fc.integer({ min: -1000, max: 1000 }), fc.integer({ min: -1000, max: 1000 }))
-    .map(([x, y]) => ({ x: clamp(around.x + (by * x) / 1000), y: clamp(around.y + (by * y) / 1000) }));
-const clamp = (one: number) => Math.min(1, Math.max(0, one));
-const somePoint = fc
-  .tuple(fc.integer({ min: 0, max: 1000 }), fc.integer({ min: 0, max: 1000 }))
-  .map(([x, y]) => ({ x: x / 1000, y: y / 1000 }));
-
-/** Places that are hard to serve: in a bunch, on one line, in the corners, at one place; and anywhere. */
-const placesOf = (count: number): fc.Arbitrary<Point[]> => {
-  const many = (one: fc.Arbitrary<Point>) => fc.array(one, { minLength: count, maxLength: count });
-  return fc.oneof(
-    many(somePoint),
-    somePoint.chain((middle) => many(near(middle, 0.06))),
-    fc.tuple(somePoint, somePoint).chain(([a, b]) =>
-      many(
-        fc
-          .integer({ min: 0, max: 1000 })
-          .map((n) => n / 1000)
-          .map((t) => ({ x: a.x + t * (b.x - a.x), y: a.y + t * (b.y - a.y) })),
-      ),
-    ),
-    many(
-      fc
-        .constantFrom({ x: 0, y: 0 }, { x: 1, y: 0 }, { x: 0, y: 1 }, { x: 1, y: 1 })
-        .chain((corner) => near(corner, 0.03)),
-    ),
-    fc
-      .tuple(somePoint, many(somePoint))
-      .map(([same, rest]) => rest.map((one, index) => (index % 3 === 0 ? same : one))),
+const lay = (drawing: Drawing, size: FigureSize) =>
+  figureLines(
+    drawing,
+    size,
+    (item) => Number(item),
+    (mark) => mark,
   );
+const wide: FigureSize = {
+  picture: { width: 1280, height: 720 },
+  room: { width: 142, height: 104 },
+  text: 4.23,
 };
 
-const sizes = fc.constantFrom(
-  { width: 1280, height: 720 },
-  { width: 3000, height: 4000 },
-  { width: 1600, height: 1600 },
-  { width: 4000, height: 160 },
-  { width: 200, height: 4000 },
-);
-
-const someFigure = fc
-  .integer({ min: 1, max: 40 })
-  .chain((count) => fc.tuple(placesOf(count), sizes, fc.constantFrom(...rooms)));
-
-test("look", () => {
-  const stats: Record<string, number> = {};
-  const t0 = Date.now();
-  let n = 0,
-    worst = 0;
-  fc.assert(
-    fc.property(someFigure, ([places, picture, sheet]) => {
-      const t = Date.now();
-      const lines = laid(places, picture, sheet);
-      worst = Math.max(worst, Date.now() - t);
-      n++;
-      const c = crossings(lines);
-      if (c) stats.crossFig = (stats.crossFig ?? 0) + 1;
-      if (lines.crossings !== c && (stats.dis ?? 0) < 4)
-        console.log(
-          places.length,
-          picture,
-          sheet,
-          lines.crossings,
-          c,
-          lines.text,
-          JSON.stringify(places.slice(0, 4)),
+describe("balloons of a thousand figures, 1 to 40 on each, bunched, in a row, in corners, at one place", () => {
+  test("none covers another or a place that is pointed at, leaders never cross, and none is left out", () => {
+    fc.assert(
+      fc.property(someFigure, ({ drawing, size }) => {
+        const lines = lay(drawing, size);
+        expect(lines.balloons.map(({ number }) => number)).toEqual(
+          drawing.balloons.map(({ item }) => Number(item)),
         );
-      if (lines.crossings !== c) stats.dis = (stats.dis ?? 0) + 1;
-      if (lines.overruns) stats.over = (stats.over ?? 0) + 1;
-      stats.overs = (stats.overs ?? 0) + lines.overruns;
-      if (places.length <= 12) {
-        stats.small = (stats.small ?? 0) + 1;
-        if (lines.overruns) stats.smallover = (stats.smallover ?? 0) + 1;
-      }
-      if (lines.text < sheet.text) stats.shrunk = (stats.shrunk ?? 0) + 1;
-      if (lines.text < sheet.text * 0.6) stats.shrunk6 = (stats.shrunk6 ?? 0) + 1;
-      if (lines.balloons.length !== places.length) stats.lost = (stats.lost ?? 0) + 1;
-    }),
-    { numRuns: 300 },
-  );
-  console.log(stats, n, Date.now() - t0, worst);
+        expect(lines.undrawn).toEqual([]);
+        forPairs(lines.balloons, (one, other) => {
+          expect(far(one.centre, other.centre)).toBeGreaterThan(one.radius + other.radius);
+          expect(crosses(one, other)).toBe(false);
+        });
+        for (const one of lines.balloons)
+          for (const { dot } of lines.balloons)
+            expect(far(one.centre, dot.centre)).toBeGreaterThan(one.radius + dot.radius);
+      }),
+      { numRuns: 1000 },
+    );
+  }, 240_000);
+
+  test("each stands in the figure and beside the picture, and its leader goes from its place to its circle", () => {
+    fc.assert(
+      fc.property(someFigure, ({ drawing, size }) => {
+        const lines = lay(drawing, size);
+        expect(lines.width).toBeLessThanOrEqual(size.room.width + 1e-6);
+        expect(lines.height).toBeLessThanOrEqual(size.room.height + 1e-6);
+        for (const [index, one] of lines.balloons.entries()) {
+          const { x, y, width, height } = lines.picture;
+          const place = drawing.balloons[index]?.at as Point;
+          expect(one.leader.from.x).toBeCloseTo(x + place.x * width, 6);
+          expect(one.leader.from.y).toBeCloseTo(y + place.y * height, 6);
+          expect(far(one.leader.to, one.centre)).toBeCloseTo(one.radius, 6);
+          expect(outside(one.centre, one.radius, lines.picture)).toBe(true);
+          expect(inside(one.centre, one.radius, lines)).toBe(true);
+        }
+      }),
+      { numRuns: 100 },
+    );
+  }, 60_000);
 });
 
-function laid(
-  places: Point[],
-  picture: { width: number; height: number },
-  sheet: (typeof rooms)[number],
-): FigureLines {
-  const drawing: Drawing = {
-    ...plainDrawing,
-    balloons: places.map((at, index) => ({ id: `b${index}`, item: `i${index}`, at, seat: null })),
-  };
-  return figureLines(
-    drawing,
-    { picture, ...sheet },
-    (item) => Number(item.slice(1)) + 1,
-    () => null,
+describe("what the restorer decides", () => {
+  test("a balloon put by hand stays where it was put, and no other covers it", () => {
+    fc.assert(
+      fc.property(
+        fc.array(somePoint, { minLength: 2, maxLength: 12 }),
+        fc.double({ min: -0.3, max: 1.3, noNaN: true }),
+        fc.double({ min: -0.3, max: 1.3, noNaN: true }),
+        (places, x, y) => {
+          const drawing = withBalloons(places);
+          const [first, ...rest] = drawing.balloons;
+          const lines = lay(
+            { ...drawing, balloons: [{ ...first, seat: { x, y } } as (typeof rest)[0], ...rest] },
+            wide,
+          );
+          const [hand, ...others] = lines.balloons as [BalloonLines, ...BalloonLines[]];
+          const seat = asSeat(lines, hand.centre);
+          expect(seat.x).toBeCloseTo(x, 6);
+          expect(seat.y).toBeCloseTo(y, 6);
+          for (const one of others) expect(far(one.centre, hand.centre)).toBeGreaterThan(2 * one.radius);
+        },
+      ),
+      { numRuns: 200 },
+    );
+  });
+
+  test("one part pointed out at two places beside each other has one circle and two leaders; far apart, two circles", () => {
+    const at = (x: number, y: number, id: string) => ({ id, item: "7", at: { x, y }, seat: null });
+    const near = lay({ ...plainDrawing, balloons: [at(0.4, 0.5, "a"), at(0.45, 0.5, "b")] }, wide);
+    expect(near.balloons.map(({ shares }) => shares)).toEqual([false, true]);
+    expect(near.balloons[0]?.centre).toEqual(near.balloons[1]?.centre);
+    expect(near.balloons[0]?.leader.from).not.toEqual(near.balloons[1]?.leader.from);
+    const apart = lay({ ...plainDrawing, balloons: [at(0.1, 0.5, "a"), at(0.9, 0.5, "b")] }, wide);
+    expect(apart.balloons.map(({ number, shares }) => [number, shares])).toEqual([
+      [7, false],
+      [7, false],
+    ]);
+  });
+
+  test("a balloon whose part is gone, or whose place has been cropped away, is kept and not drawn", () => {
+    const drawing = withBalloons([
+      { x: 0.1, y: 0.5 },
+      { x: 0.5, y: 0.5 },
+      { x: 0.9, y: 0.5 },
+    ]);
+    const cropped = { ...drawing, crop: { x: 0.3, y: 0, width: 0.7, height: 1 } };
+    const lines = figureLines(
+      cropped,
+      wide,
+      (item) => (item === "3" ? null : Number(item)),
+      () => null,
+    );
+    expect(lines.balloons.map(({ number }) => number)).toEqual([2]);
+    expect(lines.undrawn).toEqual(["b0", "b2"]);
+  });
+
+  test("where a finger is on the figure, that is the place on the original, however it is shown", () => {
+    fc.assert(
+      fc.property(someTurn, somePoint, (turn, at) => {
+        const drawing = { ...turn, balloons: [{ id: "b", item: "1", at, seat: null }] };
+        const lines = lay(drawing, wide);
+        for (const { leader } of lines.balloons) {
+          const back = atOriginal(lines, wide.picture, leader.from);
+          expect(back.x).toBeCloseTo(at.x, 6);
+          expect(back.y).toBeCloseTo(at.y, 6);
+        }
+      }),
+    );
+  });
+});
+
+describe("a dimension, after ISO 129-1", () => {
+  const dimension = (from: Point, to: Point, stand: number) =>
+    lay({ ...plainDrawing, dimensions: [{ id: "d", mark: "12 mm", from, to, stand }] }, wide)
+      .dimensions[0] as FigureLines["dimensions"][number];
+  const level = (stand: number) => dimension({ x: 0.2, y: 0.5 }, { x: 0.8, y: 0.5 }, stand);
+
+  test("stands off by what was said, to the left of who looks along it, with an extension line at each end", () => {
+    const { line, extensions, arrows } = level(0.1);
+    expect(line.from.y).toBeCloseTo(line.to.y, 9);
+    expect(extensions).toHaveLength(2);
+    expect((extensions[0]?.from.y as number) - line.from.y).toBeGreaterThan(0);
+    expect(arrows.map(([tip]) => tip)).toEqual([line.from, line.to]);
+    expect(level(-0.1).extensions[0]?.from.y).toBeLessThan(level(-0.1).line.from.y);
+    expect(level(0).extensions).toEqual([]);
+  });
+
+  test("has its text above the line, to be read from below or from the right, whichever way it was drawn", () => {
+    fc.assert(
+      fc.property(somePoint, somePoint, (from, to) => {
+        fc.pre(Math.hypot(from.x - to.x, from.y - to.y) > 0.05);
+        const { textTurn, textAt, line } = dimension(from, to, 0);
+        expect(textTurn).toBeGreaterThanOrEqual(-90 - 1e-9);
+        expect(textTurn).toBeLessThan(90);
+        const middle = { x: (line.from.x + line.to.x) / 2, y: (line.from.y + line.to.y) / 2 };
+        const above = Math.abs(textTurn + 90) < 1e-6 ? middle.x - textAt.x : middle.y - textAt.y;
+        expect(above).toBeGreaterThan(0);
+      }),
+    );
+  });
+
+  test("that is too short for its arrowheads has them outside, pointing in", () => {
+    const { line, arrows } = dimension({ x: 0.5, y: 0.5 }, { x: 0.52, y: 0.5 }, 0);
+    const [[left], [right]] = arrows as unknown as [[Point], [Point]];
+    expect(line.from.x).toBeLessThan(left.x);
+    expect(line.to.x).toBeGreaterThan(right.x);
+  });
+});
+
+function far(a: Point, b: Point): number {
+  return Math.hypot(a.x - b.x, a.y - b.y);
+}
+
+function forPairs(
+  all: readonly BalloonLines[],
+  check: (one: BalloonLines, other: BalloonLines) => void,
+): void {
+  for (const [index, one] of all.entries()) for (const other of all.slice(index + 1)) check(one, other);
+}
+
+/** Whether two leaders cross, by the signs of areas: counted here apart from the program's own geometry. */
+function crosses({ leader: p }: BalloonLines, { leader: q }: BalloonLines): boolean {
+  const turn = (a: Point, b: Point, c: Point) =>
+    ((b.x - a.x) * (c.y - a.y) - (b.y - a.y) * (c.x - a.x)) / (far(a, b) || 1);
+  const apart = (one: number, other: number) => Math.min(one, other) < -1e-6 && Math.max(one, other) > 1e-6;
+  return (
+    apart(turn(p.from, p.to, q.from), turn(p.from, p.to, q.to)) &&
+    apart(turn(q.from, q.to, p.from), turn(q.from, q.to, p.to))
   );
 }
 
-function crossings(lines: FigureLines): number {
-  let count = 0;
-  lines.balloons.forEach((one, i) => {
-    for (const other of lines.balloons.slice(i + 1)) if (cross(one.leader, other.leader)) count++;
-  });
-  return count;
+function outside({ x, y }: Point, radius: number, box: FigureLines["picture"]): boolean {
+  const beside = Math.max(box.x - x, x - box.x - box.width, box.y - y, y - box.y - box.height);
+  return beside >= radius;
 }
 
-/** By the signs of areas; written here apart from the program's own. */
-function cross(p: { from: Point; to: Point }, q: { from: Point; to: Point }): boolean {
-  const area = (a: Point, b: Point, c: Point) => (b.x - a.x) * (c.y - a.y) - (b.y - a.y) * (c.x - a.x);
-  const [a, b] = [area(p.from, p.to, q.from), area(p.from, p.to, q.to)];
-  const [c, d] = [area(q.from, q.to, p.from), area(q.from, q.to, p.to)];
-  const tiny = 1e-9;
-  return a * b < -tiny && c * d < -tiny;
+function inside({ x, y }: Point, radius: number, { width, height }: FigureLines): boolean {
+  return Math.min(x, y, width - x, height - y) >= radius - 1e-6;
 }

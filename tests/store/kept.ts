@@ -7,6 +7,7 @@ import sharp from "sharp";
 import { afterEach } from "vitest";
 import { newCut, newGotcha, newKit, newScope, newSighting, newStill } from "#lib/build/index.ts";
 import { keepStill } from "#lib/cli/doors/stills.ts";
+import { type Drawing, plainDrawing } from "#lib/figure/index.ts";
 import { bakePicture, receiveFile } from "#lib/media/index.ts";
 import { addPlace, apply, type OpenWorkshop, rootFor } from "#lib/store/index.ts";
 import { sampleDocument, sampleMark } from "../sample.ts";
@@ -57,8 +58,17 @@ export async function workshopWithEverything(): Promise<KeptWorkshop> {
     sampleMark(10, "action", { words: "Take off the cover" }),
     sampleMark(11, "gotcha", { words: "The gasket tears" }, { gone: "2026-05-03T10:00:00.000Z" }),
   ];
+  const drawing: Drawing = {
+    ...plainDrawing,
+    view: "view A",
+    straighten: 1.5,
+    balloons: [{ id: "balloon-1", item: "item-cover", at: { x: 0.4, y: 0.6 }, seat: { x: 1.1, y: 0.5 } }],
+    dimensions: [
+      { id: "dimension-1", mark: mark.id, from: { x: 0.1, y: 0.2 }, to: { x: 0.9, y: 0.2 }, stand: 0.1 },
+    ],
+  };
   document.stills = [
-    newStill({ id: "still-1", buildId: "build-1", markId: mark.id, sha256, width, height, at: 12 }),
+    newStill({ id: "still-1", buildId: "build-1", markId: mark.id, sha256, width, height, at: 12, drawing }),
   ];
   document.edits = [
     {

@@ -29,6 +29,24 @@ export async function decodeFrame(
   return frame ? { canvas: frame.canvas, time: frame.timestamp } : null;
 }
 
+/**
+ * Decodes the frames that begin from `from` until before `until`, in order, each upright on a canvas of its own
+ * that is no wider than `width`, and with its own time in seconds. Nothing comes where the browser cannot decode the film.
+ */
+export async function* decodeStretch(
+  src: FilmSource,
+  from: number,
+  until: number,
+  width: number,
+): AsyncGenerator<{ canvas: AnyCanvas; time: number }> {
+  const track = await opened(src).input.getPrimaryVideoTrack();
+  if (track === null || !(await track.canDecode())) return;
+  const sink = new CanvasSink(track, { width: Math.min(width, track.displayWidth) });
+  for await (const { canvas, timestamp } of sink.canvases(from, until)) {
+    if (timestamp >= from) yield { canvas, time: timestamp };
+  }
+}
+
 /** Closes a film and frees what it held; all of them when none is named. */
 export function closeDecoder(src?: FilmSource): void {
   for (const [key, film] of open) {

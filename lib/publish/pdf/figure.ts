@@ -42,13 +42,15 @@ export function pictureName({ name }: PublishedStill): string {
 
 function layoutOf({ drawn }: Figure, still: PublishedStill, { least, room }: typeof pair, text: number) {
   const lines = drawn ? linesAt(drawn, still.original, { room, text }) : null;
-  if (!lines) return { least, width: still.width, height: still.height, picture: null, lines: null };
+  if (!lines)
+    return { least, width: still.width, height: still.height, picture: null, lines: null, small: false };
   return {
     least,
     width: lines.width,
     height: lines.height,
     picture: sharesOf(lines),
     lines: svgText(overlayOf(lines)),
+    small: lines.text < text,
   };
 }
 

@@ -62,6 +62,7 @@ export async function toPdf(checked: CheckedProcedure, options: PublishOptions):
       ...(lost ? [lost] : []),
       ...result.notes,
       ...longAddresses(checked),
+      ...crowded(sheet),
       ...(result.why ? [`The PDF is tagged, but not PDF/UA-1: ${result.why}.`] : []),
     ],
   };
@@ -88,6 +89,19 @@ async function order(sheet: unknown, stills: Stills["found"]): Promise<PrintOrde
 function pictures(stills: Stills["found"]): PrintOrder["data"] {
   const files = new Map([...stills.values()].map((still) => [pictureName(still), still.bytes]));
   return [...files].map(([name, bytes]) => ({ name, bytes }));
+}
+
+/** Pictures with more balloons than room for them: their numbers are smaller than the words beside them. */
+function crowded({ stages }: Pick<ReturnType<typeof printSheet>, "stages">): string[] {
+  return stages
+    .flatMap(({ steps }) => steps)
+    .filter(
+      ({ pictures: [first, ...others] }) => first?.first[0]?.small || others.some(({ pair }) => pair.small),
+    )
+    .map(
+      ({ number }) =>
+        `Step ${number}: a picture has more balloons than room for them, so that their numbers are small. Show less of it, or make two views.`,
+    );
 }
 
 /** Addresses that are too long for a code: the written time stands without one. */
