@@ -13,10 +13,12 @@ export function useSoaks(): readonly OpenSoak[] {
   // biome-ignore lint/correctness/useExhaustiveDependencies: another page asks again
   useEffect(() => {
     let current = true;
-    const ask = async () => {
-      const response = await fetch("/due/soaks").catch(() => null);
-      if (response?.ok && current) setSoaks(await response.json());
-    };
+    // While the program is away, what was known last stays.
+    const ask = () =>
+      fetch("/due/soaks")
+        .then((response) => (response.ok ? response.json() : null))
+        .then((found) => current && found && setSoaks(found))
+        .catch(() => undefined);
     void ask();
     const timer = setInterval(ask, ASK_EVERY);
     window.addEventListener("focus", ask);

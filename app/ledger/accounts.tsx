@@ -3,6 +3,7 @@ import { partEvents } from "#lib/mark/index.ts";
 import { type Account, type Line, offOf, onOf } from "#lib/procedure/index.ts";
 import { useSession } from "../session/provider.tsx";
 import { markPart } from "./deeds.ts";
+import { Folded } from "./folded.tsx";
 import { ToMark } from "./to-mark.tsx";
 import { useLedger } from "./use-ledger.ts";
 
@@ -36,12 +37,16 @@ function Table({ accounts }: { accounts: Account[] }) {
     <ul className="lines accounts">
       {accounts.map((account) => (
         <li key={account.item}>
-          <details className="grow">
-            <summary>
-              <b>{account.name}</b> <span className="soft">{sayPools(account)}</span>
-            </summary>
-            <History account={account} />
-          </details>
+          <Folded
+            className="grow"
+            summary={
+              <>
+                <b>{account.name}</b> <span className="soft">{sayPools(account)}</span>
+              </>
+            }
+          >
+            {() => <History account={account} />}
+          </Folded>
         </li>
       ))}
     </ul>

@@ -1,9 +1,10 @@
 "use client";
 import { useRouter } from "next/navigation";
-import { useId, useState } from "react";
+import { useId, useMemo, useState } from "react";
 import { type Asked, type AssemblyEntry, draftAssembly, writeDraft } from "#lib/procedure/index.ts";
 import { useSession } from "../session/provider.tsx";
 import { keepWord, markPart } from "./deeds.ts";
+import { Folded } from "./folded.tsx";
 import { ToMark } from "./to-mark.tsx";
 import { useLedger } from "./use-ledger.ts";
 
@@ -12,7 +13,10 @@ const states = { off: "still off", back: "back on", "left out": "left out", scra
 /** The way back together: the strip-down in reverse, with what reversal never has. */
 export function Assembly() {
   const { ledger, procedure, document } = useLedger();
-  const { entries, circles } = draftAssembly(ledger, procedure, document);
+  const { entries, circles } = useMemo(
+    () => draftAssembly(ledger, procedure, document),
+    [ledger, procedure, document],
+  );
   if (entries.length === 0) return null;
   return (
     <section className="block" aria-labelledby="assembly-title">
@@ -93,14 +97,16 @@ function Entry({ entry }: { entry: AssemblyEntry }) {
             From the trial fit: <ToMark mark={one.mark}>{one.words || "no words yet"}</ToMark>
           </p>
         ))}
-        <details>
-          <summary className="small">
-            {open.length === 0
+        <Folded
+          small
+          summary={
+            open.length === 0
               ? "Nothing open"
-              : `${open.length} to answer: ${open.map((one) => one.name).join(", ")}`}
-          </summary>
-          <Questions entry={entry} />
-        </details>
+              : `${open.length} to answer: ${open.map((one) => one.name).join(", ")}`
+          }
+        >
+          {() => <Questions entry={entry} />}
+        </Folded>
       </div>
       {entry.state === "off" && (
         <button type="button" className="plain" onClick={() => markPart(session, entry, "fitted")}>

@@ -5,6 +5,7 @@ import { type KitAccount, readKit, reconcileKits } from "#lib/procedure/index.ts
 import { useTyped } from "../log/typed.tsx";
 import { useSession } from "../session/provider.tsx";
 import { addKit, changeKit, gotchaFromKit, noteKitLine } from "./deeds.ts";
+import { Folded } from "./folded.tsx";
 import { useLedger } from "./use-ledger.ts";
 
 /** Kits: what is written on the bag, against what is needed, what came, what was fitted, and what is left over. */
@@ -46,18 +47,22 @@ function KitLine({ line }: { line: KitAccount }) {
   const open = line.left > 0 && line.leftWhy === "";
   return (
     <li>
-      <details className="grow">
-        <summary>
-          <b>{line.name}</b> {line.partNumber && <span className="num soft">{line.partNumber}</span>}{" "}
-          <span className="soft">
-            need {line.need ?? "not known"} · came {line.received} · fitted {line.fitted}
-            {line.spoilt > 0 && ` · spoilt ${line.spoilt}`} · left over {line.left}
-          </span>
-          {line.short > 0 && <b> · {line.short} short</b>}
-          {line.note.notToUse ? <b> · not to be used</b> : open && <b> · why?</b>}
-        </summary>
-        <KitNotes line={line} />
-      </details>
+      <Folded
+        className="grow"
+        summary={
+          <>
+            <b>{line.name}</b> {line.partNumber && <span className="num soft">{line.partNumber}</span>}{" "}
+            <span className="soft">
+              need {line.need ?? "not known"} · came {line.received} · fitted {line.fitted}
+              {line.spoilt > 0 && ` · spoilt ${line.spoilt}`} · left over {line.left}
+            </span>
+            {line.short > 0 && <b> · {line.short} short</b>}
+            {line.note.notToUse ? <b> · not to be used</b> : open && <b> · why?</b>}
+          </>
+        }
+      >
+        {() => <KitNotes line={line} />}
+      </Folded>
     </li>
   );
 }

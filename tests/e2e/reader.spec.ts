@@ -21,7 +21,7 @@ test("a reader's file keeps ticks and readings without a network, and a saved co
 
   await context.setOffline(true);
   await page.goto(pathToFileURL(file).href);
-  await expect(page.getByText("0 of 22 steps done.")).toBeVisible();
+  await expect(page.getByText("0 of 29 steps done.")).toBeVisible();
   await page.getByRole("checkbox", { name: "Step 1 done", exact: true }).check();
   await page.getByRole("checkbox", { name: "Step 2 done", exact: true }).check();
   await page
@@ -30,7 +30,7 @@ test("a reader's file keeps ticks and readings without a network, and a saved co
     .fill("12 thou </script>");
   await page.getByRole("checkbox", { name: "Every guard that came off is back on." }).check();
   await page.reload();
-  await expect(page.getByText("2 of 22 steps done.")).toBeVisible();
+  await expect(page.getByText("2 of 29 steps done.")).toBeVisible();
   await expect(page.getByRole("link", { name: "Go on at Step 3" })).toHaveAttribute("href", "#step-3");
   await expect(page.getByLabel(/^Your reading, as found: End float/).first()).toHaveValue(
     "12 thou </script>",
@@ -50,7 +50,7 @@ test("a reader's file keeps ticks and readings without a network, and a saved co
   const errors: string[] = [];
   other.on("pageerror", (error) => errors.push(error.message));
   await other.goto(pathToFileURL(copy).href);
-  await expect(other.getByText("2 of 22 steps done.")).toBeVisible();
+  await expect(other.getByText("2 of 29 steps done.")).toBeVisible();
   await expect(other.getByRole("checkbox", { name: "Step 2 done", exact: true })).toBeChecked();
   await expect(other.getByLabel(/^Your reading, as found: End float/).first()).toHaveValue(
     "12 thou </script>",
@@ -60,7 +60,7 @@ test("a reader's file keeps ticks and readings without a network, and a saved co
 
   // Found by its words; nothing is cut off on a telephone; nothing serious for who hears it read out.
   await other.getByLabel("Find words").fill("impeller nut");
-  await expect(other.getByText(/\d of 22 steps have it\./)).toBeVisible();
+  await expect(other.getByText(/\d of 29 steps have it\./)).toBeVisible();
   await expect(other.locator("#step-1")).toBeHidden();
   await other.getByLabel("Find words").fill("");
   await expect(other.locator("#step-1")).toBeVisible();
