@@ -1,4 +1,5 @@
-import fs from "node:fs";
+import path from "node:path";
+import { pathToFileURL } from "node:url";
 import type { Page } from "@playwright/test";
 import type { BuildDocument, Still } from "#lib/build/index.ts";
 import { press, tabTo } from "./keyboard.ts";
@@ -225,9 +226,9 @@ test("the HTML edition has the numbers of the parts list", async ({ page, progra
   await page.goto(`${build}/procedure`);
   const download = page.waitForEvent("download");
   await page.getByRole("link", { name: "One HTML file" }).click();
-  const file = await (await download).path();
-  await page.goto("about:blank");
-  await page.setContent(fs.readFileSync(file, "utf8"));
+  const file = path.join(program.folder, "edition.html");
+  await (await download).saveAs(file);
+  await page.goto(pathToFileURL(file).href);
   const figure = page.locator('figure[data-still="demo-still-nuts-off"]');
   const drawn = await figure.locator("svg text").allTextContents();
   const listed = await page.evaluate(
