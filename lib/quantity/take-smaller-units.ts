@@ -12,11 +12,9 @@ const join = /\s?-?\s?(?:and\s|,\s)?/y;
 
 /** "5 ft 3 in", "2 lb 3 oz", "1 h 30 min", "12° 30'": one value, reckoned in the last unit. */
 export function takeSmallerUnits(draft: Draft, text: string, options: ReadOptions): void {
-  for (let turn = 0; turn < 2; turn++) {
+  for (let turn = 0; turn < 3; turn++) {
     if (!draft.unit || draft.second || draft.tolerance) return;
-    const before = draft.unit.codes.includes("deg")
-      ? { ...draft.unit, codes: ["deg"], ask: undefined }
-      : draft.unit;
+    const before = settled(draft.unit);
     if (before.codes.length !== 1) return;
     const next = numberAt(text, after(join, text, draft.end), options);
     const unit = next && (smallerUnitAfter(text, next, before, options) ?? inchesUnsaid(text, next, before));
@@ -34,9 +32,18 @@ export function takeSmallerUnits(draft: Draft, text: string, options: ReadOption
   }
 }
 
+/** Before a smaller unit, degrees are an angle; tons and hundredweights are long ones: the short ones have no quarters. */
+function settled(unit: UnitAt): UnitAt {
+  const code = ["deg", "[lton_av]", "[lcwt_av]"].find((one) => unit.codes.includes(one));
+  return code ? { ...unit, codes: [code], ask: undefined } : unit;
+}
+
 const smaller: Record<string, string[]> = {
   "[yd_i]": ["[ft_i]"],
   "[ft_i]": ["[in_i]"],
+  "[lton_av]": ["[lcwt_av]"],
+  "[lcwt_av]": ["28.[lb_av]", "[lb_av]"],
+  "28.[lb_av]": ["[lb_av]"],
   "[stone_av]": ["[lb_av]"],
   "[lb_av]": ["[oz_av]"],
   d: ["h"],
@@ -59,8 +66,9 @@ function smallerUnitAfter(
   large: UnitAt,
   options: ReadOptions,
 ): UnitAt | null {
-  const unit = unitAfter(text, number, number.end, options);
+  const found = unitAfter(text, number, number.end, options);
   const code = large.codes[0] ?? "";
+  const unit = found && code === "[lton_av]" ? settled(found) : found;
   if (unit?.codes.length !== 1) return null;
   const own = behind[code]?.[unit.codes[0] ?? ""] ?? unit.codes[0] ?? "";
   return smaller[code]?.includes(own) ? { ...unit, codes: [own] } : null;

@@ -60,6 +60,7 @@ t | mass | 1000 | t, tonne, tonnes, metric ton, metric tons | [lb_av] | SI
 [gr] | mass | 0.00006479891 | grain, grains | g | SP
 [lbf_av].s2/[ft_i] | mass | 0.45359237*9.80665/0.3048 | slug, slugs | kg | SP
 [stone_av] | mass | 6.35029318 | st, stone, stones | kg | WM
+28.[lb_av] | mass | 28*0.45359237 | qr, qrs | kg | WM
 [lcwt_av] | mass | 50.80234544 | long cwt, imperial hundredweight | kg | WM
 [scwt_av] | mass | 45.359237 | short cwt, US hundredweight | kg | HB
 [lton_av] | mass | 1016.0469088 | long ton, long tons, imperial ton, imperial tons, UK ton, UK tons | t | WM

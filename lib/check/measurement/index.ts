@@ -2,32 +2,48 @@ import type { Entry, EntryFinding } from "./entry.ts";
 import type { EntryRule } from "./rule.ts";
 import { againstRelated } from "./rules/against-related.ts";
 import { againstSpec } from "./rules/against-spec.ts";
+import { anotherKind } from "./rules/another-kind.ts";
 import { belowNought } from "./rules/below-nought.ts";
+import { beltLength } from "./rules/belt-length.ts";
+import { boltCircle } from "./rules/bolt-circle.ts";
 import { boltLength } from "./rules/bolt-length.ts";
+import { boltSize } from "./rules/bolt-size.ts";
 import { camSpeed } from "./rules/cam-speed.ts";
 import { capacitorCode } from "./rules/capacitor-code.ts";
 import { cells } from "./rules/cells.ts";
 import { clockTrain } from "./rules/clock-train.ts";
 import { colourCode } from "./rules/colour-code.ts";
+import { compoundTrain } from "./rules/compound-train.ts";
 import { contradiction } from "./rules/contradiction.ts";
+import { densityOf } from "./rules/density.ts";
+import { dividingHead } from "./rules/dividing-head.ts";
 import { electricalRatings } from "./rules/electrical-ratings.ts";
 import { electrics } from "./rules/electrics.ts";
 import { engine } from "./rules/engine.ts";
 import { gears } from "./rules/gears.ts";
+import { headOfWater } from "./rules/head-of-water.ts";
 import { holeFor } from "./rules/hole-for.ts";
 import { instrument } from "./rules/instrument.ts";
+import { lossInPercent } from "./rules/loss-in-percent.ts";
+import { markedUnit } from "./rules/marked-unit.ts";
+import { mixTold } from "./rules/mix-told.ts";
 import { mixes } from "./rules/mixes.ts";
 import { motorSpeed } from "./rules/motor-speed.ts";
 import { noneAndSome } from "./rules/none-and-some.ts";
 import { order } from "./rules/order.ts";
 import { pairFit } from "./rules/pair-fit.ts";
+import { pairedNames } from "./rules/paired-names.ts";
 import { pitchCount } from "./rules/pitch-count.ts";
 import { pressureOrder } from "./rules/pressures.ts";
+import { rimSpeed } from "./rules/rim-speed.ts";
 import { roundSizes } from "./rules/round.ts";
 import { screwTravel } from "./rules/screw-travel.ts";
 import { shrink } from "./rules/shrink.ts";
+import { sideBySide } from "./rules/side-by-side.ts";
+import { sineBar } from "./rules/sine-bar.ts";
 import { smallerUnit } from "./rules/smaller-unit.ts";
 import { spanner } from "./rules/spanner.ts";
+import { spokes } from "./rules/spokes.ts";
 import { sums } from "./rules/sums.ts";
 import { swappedRange } from "./rules/swapped-range.ts";
 import { tally } from "./rules/tally.ts";
@@ -36,9 +52,11 @@ import { threadMates } from "./rules/thread-mates.ts";
 import { threads } from "./rules/threads.ts";
 import { torque } from "./rules/torque.ts";
 import { transformerTurns } from "./rules/transformer.ts";
+import { turnsTold } from "./rules/turns-told.ts";
 import { unitsDisagree } from "./rules/units-disagree.ts";
 import { usual } from "./rules/usual.ts";
 import { wheelSize } from "./rules/wheel-size.ts";
+import { whoseUnit } from "./rules/whose-unit.ts";
 import { workedSize } from "./rules/worked-size.ts";
 import { workingVoltage } from "./rules/working-voltage.ts";
 import { writtenSums } from "./rules/written-sums.ts";
@@ -49,14 +67,18 @@ import { type Decimal, type Sight, sightOf } from "./sight.ts";
 export const entryRules: readonly EntryRule[] = [
   // the figures themselves
   unitsDisagree,
+  whoseUnit,
   swappedRange,
   smallerUnit,
   belowNought,
   writtenSums,
   sums,
   order,
+  pairedNames,
   // what is said beside them
   againstSpec,
+  anotherKind,
+  lossInPercent,
   againstRelated,
   contradiction,
   noneAndSome,
@@ -64,8 +86,11 @@ export const entryRules: readonly EntryRule[] = [
   workedSize,
   roundSizes,
   pressureOrder,
+  headOfWater,
+  densityOf,
   years,
   instrument,
+  markedUnit,
   // fasteners and fits
   threads,
   threadMates,
@@ -75,15 +100,25 @@ export const entryRules: readonly EntryRule[] = [
   pairFit,
   holeFor,
   boltLength,
+  boltSize,
+  boltCircle,
   // what follows from what
   gears,
+  turnsTold,
+  compoundTrain,
+  rimSpeed,
+  beltLength,
+  dividingHead,
   wheelSize,
+  spokes,
   pitchCount,
   screwTravel,
+  sineBar,
   camSpeed,
   clockTrain,
   motorSpeed,
   electrics,
+  sideBySide,
   colourCode,
   capacitorCode,
   electricalRatings,
@@ -91,6 +126,7 @@ export const entryRules: readonly EntryRule[] = [
   workingVoltage,
   cells,
   mixes,
+  mixTold,
   engine,
   shrink,
   // guidance

@@ -1,4 +1,4 @@
-import type { Fact } from "./sight.ts";
+import { type Fact, relatedFacts, type Sight } from "./sight.ts";
 
 const driverName =
   /\b(?:driver|driving|drive|motor|engine|input|crank(?:shaft)?|pinion|worm|primary|prime mover|first|source|headstock|spindle gear|hand ?wheel|mandrel|great wheel|chainwheel|chainring|pedal|front|line ?shaft|main ?shaft|stud|from|flywheel|treadle|lay)\b/;
@@ -89,3 +89,20 @@ export const termsOf = ({ quantity }: Fact): number | null => {
   };
   return value(b) === 0 ? null : value(a) / value(b);
 };
+
+/** "Single start", "two-start": a count in words. */
+export function startsInWords(sight: Sight): Fact[] {
+  const [wheel] = relatedFacts(sight).filter(isTeeth);
+  const words = (sight.entry.context.related ?? []).find((one) =>
+    /\b(?:single|one|two|double|three|twin|four)[- ]start\b/i.test(`${one.text} ${one.what}`),
+  );
+  if (!wheel || !words || /\d/.test(words.text)) return [];
+  const count = /\b(?:two|double|twin)\b/i.test(`${words.text} ${words.what}`)
+    ? 2
+    : /three/i.test(words.text)
+      ? 3
+      : /four/i.test(words.text)
+        ? 4
+        : 1;
+  return [{ ...wheel, name: "worm", label: "worm starts", raw: words.text, si: count }];
+}

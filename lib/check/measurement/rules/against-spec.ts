@@ -2,7 +2,6 @@ import { near, sayIn, slipWords, stepOf } from "../figures.ts";
 import type { EntryRule, Remark } from "../rule.ts";
 import type { Fact, Sight } from "../sight.ts";
 import { decisionIn, growsWithWear, shrinksWithWear } from "../words.ts";
-import { capacitorCodeIn } from "./capacitor-code.ts";
 
 /** A value outside what was specified: a slip, or a finding that was let pass. */
 export const againstSpec: EntryRule = {
@@ -20,8 +19,6 @@ export const againstSpec: EntryRule = {
       /\b(?:black|brown|red|orange|yellow|violet|gr[ae]y)\b/i.test(sight.entry.context.spec ?? "")
     )
       return [];
-    const other = otherKind(sight, main);
-    if (other) return [other];
     for (const limits of limitsOf(sight, main)) {
       const remark = against(sight, main, limits);
       if (remark) return [remark];
@@ -91,6 +88,24 @@ export const againstSpec: EntryRule = {
       finds: 0,
     },
     {
+      says: "past the length at which it is scrapped, and kept",
+      entry: {
+        text: "12-1/8 in",
+        what: "chain length over 12 full links",
+        context: { spec: "scrap above 12-1/16 in", verdict: "good to use" },
+      },
+      finds: 1,
+    },
+    {
+      says: "or below",
+      entry: {
+        text: "104 psi",
+        what: "valve lifts at",
+        context: { spec: "to lift at 100 psi or below", verdict: "accepted" },
+      },
+      finds: 1,
+    },
+    {
       says: "below the least",
       entry: { text: "5 mm", what: "brush length", context: { spec: "min 7 mm", verdict: "refitted" } },
       finds: 1,
@@ -106,54 +121,6 @@ export const againstSpec: EntryRule = {
     },
   ],
 };
-
-/** The figure of the specification, with a unit of another kind: 100 F for 100 µF. */
-function otherKind(sight: Sight, main: Fact): Remark | null {
-  const spec = sight.facts.filter((fact) => fact.from === "spec");
-  const [only] = spec;
-  if (!only || spec.some((fact) => fact.dimension === main.dimension)) return null;
-  if (
-    main.dimension === "mass" &&
-    only.dimension === "volume" &&
-    main.quantity.unit.startsWith("o") &&
-    main.si / (only.si * 1000) > 3
-  )
-    return {
-      severity: "doubtful",
-      found: `${main.raw}, where the specification is ${only.raw}.`,
-      expected: only.raw,
-      meant: `${main.quantity.value.number} ${only.quantity.unit}?`,
-    };
-  // Three figures on a capacitor are its code, and another rule's matter.
-  if (only.dimension === "number" && capacitorCodeIn(only.raw)) return null;
-  const poundsForPsi = only.dimension === "pressure" && /^lbs?\.?$/.test(main.quantity.unit);
-  if (poundsForPsi) return null;
-  if (joined.some((pair) => pair.includes(main.dimension) && pair.includes(only.dimension))) return null;
-  const figure = main.quantity.value.number;
-  const same =
-    near(figure, only.quantity.value.number, 0.15) ||
-    (only.quantity.high !== undefined &&
-      figure >= only.quantity.value.number &&
-      figure <= only.quantity.high.number);
-  return same
-    ? {
-        severity: "doubtful",
-        found: `${main.raw}, where the specification is ${only.raw}: another kind of unit.`,
-        expected: `A figure in ${only.quantity.unit}.`,
-        meant: `${figure} ${only.quantity.unit}?`,
-      }
-    : null;
-}
-
-/** Kinds that people give for one another. */
-const joined = [
-  ["mass", "force", "volume"],
-  ["thread pitch", "length"],
-  ["angle", "length"],
-  ["number", "count", "ratio"],
-  ["rotational speed", "frequency"],
-  ["length", "number", "count"],
-];
 
 interface Given {
   fact: Fact;
@@ -211,6 +178,10 @@ function sharesSubject(name: string, { what, part, main }: Sight): boolean {
     );
 }
 
+/** What is done to a part that is past its limit: "scrap above", "renew if under". */
+const discard =
+  "\\b(?:scrap|renew|replace|discard|reject|change|condemn|throw (?:out|away)|withdraw|re-?bush|rebore|regrind|re-?line|take out of service)";
+
 function given({ what }: Sight, fact: Fact): Given {
   const { label, quantity } = fact;
   const place = `${label} ${fact.raw.toLowerCase()}`;
@@ -223,11 +194,19 @@ function given({ what }: Sight, fact: Fact): Given {
       nominal: quantity.qualifier === "about" || quantity.tolerance?.kind === "class",
     };
   const least =
-    /\b(?:min(?:imum)?|at least|not (?:less|under|below)|or more|and over|lowest|lower limit)\b/.test(place);
-  const most =
-    /\b(?:max(?:imum)?|at most|not (?:more|over|above|exceed)|up to|or less|no more|highest|upper limit|safe working|rated|permissible|allow(?:ed|able))\b/.test(
+    /\b(?:min(?:imum)?|at least|(?:not|never|no) (?:less|under|below|thinner|shorter|smaller|lower)|or (?:more|above|over|higher|longer|thicker)|and (?:over|above|up|upwards)|lowest|lower limit)\b/.test(
       place,
-    );
+    ) ||
+    new RegExp(
+      `${discard} (?:when |if |once |at |it (?:is|falls) )*(?:below|under|less than|thinner than|shorter than|down to|smaller than)\\b`,
+    ).test(place);
+  const most =
+    /\b(?:max(?:imum)?|at most|(?:not|never|no) (?:to )?(?:more|over|above|beyond|longer|thicker|larger|exceed(?:ing)?)|up to|or (?:less|below|under|lower|shorter|thinner)|highest|upper limit|safe working|rated|permissible|allow(?:ed|able)|and (?:under|below))\b/.test(
+      place,
+    ) ||
+    new RegExp(
+      `${discard} (?:when |if |once |at |it (?:is|reaches|gets) )*(?:above|over|beyond|past|more than|longer than|thicker than|exceeding|it exceeds)\\b`,
+    ).test(place);
   if (least) return { fact, low: fact.si, high: null, nominal: false };
   if (most) return { fact, low: null, high: fact.si, nominal: false };
   if (fact.from === "limit" || /\blimit\b/.test(place)) {

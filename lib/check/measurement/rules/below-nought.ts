@@ -59,6 +59,15 @@ export const belowNought: EntryRule = {
       entry: { text: "-0.05 mm", what: "end float (preload)" },
       finds: 0,
     },
+    {
+      says: "a dial set to zero shows both ways",
+      entry: {
+        text: "-0.02 mm",
+        what: "dial reading at the half turn",
+        context: { instrument: "dial indicator, set to zero at the keyway" },
+      },
+      finds: 0,
+    },
     { says: "a shaft of nothing", entry: { text: "0 mm", what: "shaft diameter" }, finds: 1 },
     { says: "no run-out", entry: { text: "0.00 mm", what: "flywheel run-out" }, finds: 0 },
   ],
@@ -87,7 +96,14 @@ const signed =
 const sizes =
   /\b(?:thick(?:ness)?|diameter|dia|width|wide|length|long|bore|o\.?d|i\.?d|gap|clearance|play|float|backlash|wall|pitch|depth|gauge|tread|size|travel|stroke|radius|circumference|face|lift|freedom|hole)\b/;
 
+/** A dial set to zero somewhere shows which way from there. */
+const comparative =
+  /\b(?:dial|d\.?t\.?i\.?|indicator|clock gauge|comparator|test indicator|set to (?:zero|nought)|zeroed)\b/;
+const ofItself =
+  /\b(?:thick(?:ness)?|diameter|dia|width|length|long|bore|o\.?d|i\.?d|clearance|depth|height|stroke|travel|gap|backlash|float|play)\b/;
+
 function cannotBeNegative(fact: Fact, place: string, all: string): boolean {
+  if (fact.dimension === "length" && comparative.test(all) && !ofItself.test(place)) return false;
   if (signed.test(place))
     return (
       /\b(?:thickness|diameter|mass|weight)\b/.test(fact.label) &&

@@ -9,7 +9,7 @@ export const clockTrain: EntryRule = {
   explanation:
     "Each tooth of an escape wheel gives two beats, so that beats an hour are twice its teeth by its turns in an hour. A pendulum's beat follows from its length; one that beats seconds is about 994 mm long.",
   source: "arithmetic; T = 2π √(l / g) with g = 9.80665 m/s² (NIST SP 811)",
-  check: (sight) => firstOf(sight, fromWheel, fromLength, beats),
+  check: (sight) => firstOf(sight, fromWheel, fromLength, beats, inSeconds),
   examples: [
     {
       says: "30 teeth once a minute are 3600 beats an hour",
@@ -57,6 +57,20 @@ export const clockTrain: EntryRule = {
       },
       finds: 1,
     },
+    {
+      says: "half seconds are 7200 in the hour",
+      entry: {
+        text: "3600 beats per hour",
+        what: "rate of the clock",
+        context: { related: [{ what: "pendulum beats", text: "half seconds" }] },
+      },
+      finds: 1,
+    },
+    {
+      says: "a seconds pendulum of 99.4 cm",
+      entry: { text: "99.4 cm", what: "pendulum length", context: { spec: "beats seconds" } },
+      finds: 0,
+    },
   ],
 };
 
@@ -92,15 +106,51 @@ function fromLength({ facts, all }: Sight): Remark[] {
       fact.dimension === "length" &&
       /\bpendulum\b.{0,14}\b(?:length|long)\b|\blength of (?:the )?pendulum\b/.test(fact.label),
   );
-  const beats = beatsIn(facts);
-  if (!length || !beats) return [];
-  const expected = 9.80665 / (Math.PI * beats.si) ** 2;
+  const counted = beatsIn(facts);
+  const perSecond = counted?.si ?? beatsInWords(all);
+  if (!length || !perSecond) return [];
+  const expected = 9.80665 / (Math.PI * perSecond) ** 2;
   if (length.si > expected * 0.9 && length.si < expected * 1.3) return [];
   return [
     {
       severity: "doubtful",
-      found: `${length.name} ${length.raw}, ${beats.raw}.`,
+      found: `${length.name} ${length.raw}, ${counted?.raw ?? `a beat of ${plain(1 / perSecond)} s`}.`,
       expected: `About ${sayIn(expected, length.quantity, 3)} to its centre of oscillation, ${plain(expected * 1000, 3)} mm.`,
+    },
+  ];
+}
+
+const beatWords: [RegExp, number][] = [
+  [/\bbeats? (?:in )?half[- ]seconds?\b|\bhalf[- ]seconds? (?:beat|pendulum)/, 2],
+  [/\bbeats? (?:in )?quarter[- ]seconds?\b/, 4],
+  [/\bbeats? (?:in )?(?:three[- ]quarter|3\/4)[- ]seconds?\b/, 4 / 3],
+  [/\bbeats? (?:in )?two[- ]seconds?\b|\btwo[- ]seconds? (?:beat|pendulum)/, 1 / 2],
+  [
+    /\bbeats? (?:in )?(?:whole |full )?seconds\b|(?<![a-z]-|[a-z] )\bseconds (?:beat|pendulum)\b|\broyal pendulum\b/,
+    1,
+  ],
+];
+
+/** "Beats half seconds": beats in a second, from words; null where none are. */
+function beatsInWords(all: string): number | null {
+  const told =
+    /\b(?:pendulum )?beats?\b ?;? ?(?:are |is )?((?:half|quarter|three[- ]quarter|two|whole )?[- ]?seconds)\b/.exec(
+      all,
+    );
+  const text = told ? `beats ${told[1]}` : all;
+  return beatWords.find(([words]) => words.test(text))?.[1] ?? null;
+}
+
+/** Beats an hour or a minute, against a beat told in seconds. */
+function inSeconds({ facts, all }: Sight): Remark[] {
+  const [counted, told] = [beatsIn(facts), beatsInWords(all)];
+  if (!counted || told === null || near(counted.si, told, 0.03)) return [];
+  return [
+    {
+      severity: "wrong",
+      found: `${counted.raw}, and a beat of ${plain(1 / told)} s.`,
+      expected: sayIn(told, counted.quantity, 5),
+      meant: `${sayIn(told, counted.quantity, 5)}?`,
     },
   ];
 }

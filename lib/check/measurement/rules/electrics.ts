@@ -42,6 +42,20 @@ export const electrics: EntryRule = {
       finds: 0,
     },
     {
+      says: "hot, it follows the law",
+      entry: {
+        text: "0.5 A",
+        what: "lamp circuit current",
+        context: {
+          related: [
+            { what: "battery", text: "12 V" },
+            { what: "resistance, hot", text: "6 Ω" },
+          ],
+        },
+      },
+      finds: 1,
+    },
+    {
       says: "a cold lamp has a tenth of its resistance",
       entry: {
         text: "0.6 Ω",
@@ -89,7 +103,8 @@ function law(sight: Sight): Remark[] {
       sight.all,
     );
   const lamp = /\b(?:lamp|bulb|filament|heater|valve)\b/.test(sight.all);
-  const ohmsApart = alternating ? 6 : lamp ? 0 : 1.35;
+  const hot = r !== undefined && /\b(?:hot|lit|working|running|glowing)\b/.test(r.label);
+  const ohmsApart = alternating ? 6 : lamp && !hot ? 0 : 1.35;
   const wattsUp = 1.3;
   const wattsDown = turning || alternating ? 0.25 : 0.72;
   if (v && i && p && i.si > 0 && p.si > 0 && v.si > 0) {

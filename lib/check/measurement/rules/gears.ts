@@ -2,7 +2,7 @@ import { near, plain, sayIn } from "../figures.ts";
 import { type EntryRule, firstOf, type Remark } from "../rule.ts";
 import { type Fact, relatedFacts, type Sight } from "../sight.ts";
 import { faster, toldApart } from "../told-speed.ts";
-import { isRatio, isTeeth, roleOf, termsOf, wheelsOf } from "../wheels.ts";
+import { isRatio, isTeeth, roleOf, startsInWords, termsOf, wheelsOf } from "../wheels.ts";
 
 /** Speeds, teeth and pulleys that do not belong together. */
 export const gears: EntryRule = {
@@ -185,23 +185,6 @@ function pairOf(sight: Sight): Remark[] {
       meant: turned ? "turned about?" : `${plain(ratio, 3)}:1?`,
     },
   ];
-}
-
-/** "Single start", "two-start": a count in words. */
-function startsInWords(sight: Sight): Fact[] {
-  const [wheel] = relatedFacts(sight).filter(isTeeth);
-  const words = (sight.entry.context.related ?? []).find((one) =>
-    /\b(?:single|one|two|double|three|twin|four)[- ]start\b/i.test(`${one.text} ${one.what}`),
-  );
-  if (!wheel || !words || /\d/.test(words.text)) return [];
-  const count = /\b(?:two|double|twin)\b/i.test(`${words.text} ${words.what}`)
-    ? 2
-    : /three/i.test(words.text)
-      ? 3
-      : /four/i.test(words.text)
-        ? 4
-        : 1;
-  return [{ ...wheel, name: "worm", label: "worm starts", raw: words.text, si: count }];
 }
 
 function speedPair(

@@ -1,7 +1,8 @@
 import { rational, toNumber } from "#lib/quantity/index.ts";
+import { type Division, divisionOf } from "../divisions.ts";
 import { near, plain, sayIn } from "../figures.ts";
 import type { EntryRule, Remark } from "../rule.ts";
-import { type Fact, readOnce, type Sight } from "../sight.ts";
+import type { Fact, Sight } from "../sight.ts";
 
 /** More digits than the instrument shows, a reading it cannot reach, and a tolerance that it cannot tell. */
 export const instrument: EntryRule = {
@@ -45,6 +46,35 @@ export const instrument: EntryRule = {
       finds: 0,
     },
     {
+      says: "a vernier of twentieths tells twentieths",
+      entry: { text: "17.15 mm", what: "lever width", context: { instrument: "vernier caliper, 0.05 mm" } },
+      finds: 0,
+    },
+    {
+      says: "and nothing between them",
+      entry: { text: "17.13 mm", what: "lever width", context: { instrument: "vernier caliper, 0.05 mm" } },
+      finds: 1,
+    },
+    {
+      says: "a micrometer with a vernier of tenths",
+      entry: {
+        text: "0.4372 in",
+        what: "valve stem",
+        context: { instrument: "micrometer with tenths vernier" },
+      },
+      finds: 0,
+    },
+    {
+      says: "a dial of five pounds a division",
+      entry: { text: "65 psi", what: "pressure", context: { instrument: "dial gauge, 5 psi divisions" } },
+      finds: 0,
+    },
+    {
+      says: "tells no single pounds",
+      entry: { text: "63 psi", what: "pressure", context: { instrument: "dial gauge, 5 psi divisions" } },
+      finds: 1,
+    },
+    {
       says: "a rule cannot judge a tenth",
       entry: { text: "0.5 mm", what: "gap", context: { instrument: "steel rule", spec: "0.45-0.50 mm" } },
       finds: 1,
@@ -52,151 +82,10 @@ export const instrument: EntryRule = {
   ],
 };
 
-interface Division {
-  name: string;
-  /** One division in SI units. */
-  step: number;
-  /** A finer reading by eye, in SI units: the smallest step that is believed. */
-  finest: number;
-  /** Fractions of the division that are marked too, in SI units (1/64 in). */
-  marks?: number;
-  /** The most it reaches, in SI units. */
-  most?: number;
-}
-
-const mm = 1e-3;
-const inch = 0.0254;
-const rows: [RegExp, Record<string, [step: number, finest: number]>, number?][] = [
-  [/\btape\b|metre stick|meter stick|yard ?stick|folding rule/, { mm: [1, 0.5], in: [1 / 16, 1 / 32] }],
-  [/\bfeeler|\bblade gauge|\bgap gauge|\bwire gauge\b/, { mm: [0.05, 0.01], in: [0.001, 0.0005] }, 2.05],
-  [
-    /\bv?ernier height|height gauge|\bcaliper|\bcalliper|\bvernier|slide gauge|depth gauge/,
-    { mm: [0.02, 0.01], in: [0.001, 0.0005] },
-  ],
-  [/\brule\b|\bruler\b|\bscale rule|\bsteel scale|straight ?edge/, { mm: [0.5, 0.1], in: [1 / 64, 0.01] }],
-  [
-    /\bmicrometer|\bmike\b|\bbore gauge|\bbore gage|\binside mic|\bmic\b|telescop|snap gauge|depth mic/,
-    { mm: [0.01, 0.001], in: [0.001, 0.0001] },
-  ],
-  [/\bdial\b|\bd\.?t\.?i\b|\bclock\b|\bindicator\b/, { mm: [0.01, 0.001], in: [0.001, 0.0001] }],
-  [/\bplastigau?ge|gauging strip|crush strip/, { mm: [0.025, 0.001], in: [0.0005, 0.0001] }],
-  [
-    /\bprotractor|\bbevel gauge|degree (?:disc|wheel|plate)|timing (?:disc|wheel|light|plate|lamp)|strobe/,
-    { deg: [1, 0.5] },
-  ],
-  [/\bstop ?watch|\bwatch\b|\bclock\b|\btimer\b|\bphone\b/, { s: [0.1, 0.01] }],
-  [/\bbathroom|platform scale|luggage|crane scale|steelyard|weighbridge/, { g: [100, 50] }],
-  [/\bkitchen|\bscales?\b|\bbalance\b|\bspring balance/, { g: [1, 0.1] }],
-  [
-    /\bthermometer|\bthermocouple|\bpyrometer|\binfra-?red|\bir gun|\bprobe\b|\bcrayon|temp\w* stick/,
-    { K: [1, 0.1] },
-  ],
-  [/\bcrayon|temp\w* stick|temp\w* (?:paint|strip)|oven dial|oven\b/, { K: [5, 1] }],
-  [/\btorque wrench|\btorque\b|click|deflecting beam/, { Nm: [0.5, 0.1] }],
-  [
-    /\btyre|tire|\bpressure gauge|compression (?:tester|gauge)|\bgauge\b|bourdon|manometer/,
-    { Pa: [3500, 690] },
-  ],
-  [/\bjug|\bmeasuring (?:jug|cup|can)|\bcan\b|\bbucket|\bbeaker|kitchen|\bbottle/, { ml: [25, 5] }],
-  [/\bcylinder\b|\bsyringe|\bburette|\bpipette/, { ml: [1, 0.1] }],
-  [/\btachometer|\brev counter|\btacho|hand tach/, { rpm: [10, 1] }],
-  [
-    /\b(?:moving coil|analogue|analog|needle|pointer|panel (?:meter|gauge)|dashboard|dash|moving iron)\b/,
-    { relative: [0.005, 0.001] },
-  ],
-  [/\b(?:multimeter|dmm|meter|digital meter|voltmeter|ohmmeter|ammeter)\b/, { relative: [0.0005, 0.00001] }],
-];
-
-/** What the instrument is divided into, for a value of that kind: as its name says, else as the usual one is. */
-function divisionOf(name: string, main: Fact): Division | null {
-  const stated = statedDivision(name, main);
-  if (stated !== null) return { name, step: stated, finest: stated * 0.49 };
-  for (const [pattern, divisions, most] of rows) {
-    if (!pattern.test(name)) continue;
-    const pair = divisions[keyOf(main)];
-    const relative = divisions.relative;
-    if (relative && ["voltage", "current", "resistance"].includes(main.dimension)) {
-      const size = 10 ** Math.floor(Math.log10(Math.abs(main.si) || 1));
-      return { name, step: relative[0] * size * 10, finest: relative[1] * size * 10 };
-    }
-    if (!pair) continue;
-    const scale = scaleOf[keyOf(main)] ?? 1;
-    return {
-      name,
-      step: pair[0] * scale,
-      finest: pair[1] * scale * 0.999,
-      ...(keyOf(main) === "in" ? { marks: inch / 64 } : {}),
-      ...(most === undefined ? {} : { most: most * mm }),
-    };
-  }
-  return null;
-}
-
-const scaleOf: Record<string, number> = {
-  mm,
-  in: inch,
-  deg: Math.PI / 180,
-  s: 1,
-  g: 1e-3,
-  K: 1,
-  Nm: 1,
-  Pa: 1,
-  ml: 1e-6,
-  rpm: 1 / 60,
-  V: 1,
-  A: 1,
-};
-
-function keyOf({ dimension, quantity }: Fact): string {
-  if (dimension === "length") return /\[in_i\]|mil_i|ft_i/.test(quantity.ucum) ? "in" : "mm";
-  return (
-    (
-      {
-        angle: "deg",
-        time: "s",
-        mass: "g",
-        temperature: "K",
-        torque: "Nm",
-        pressure: "Pa",
-        volume: "ml",
-        "rotational speed": "rpm",
-        voltage: "V",
-        current: "A",
-      } as Record<string, string>
-    )[dimension] ?? ""
-  );
-}
-
-/** "vernier caliper (0.05 mm)", "micrometer reading to 0.01 mm", "feeler gauge, 0.05 mm steps". */
-function statedDivision(name: string, main: Fact): number | null {
-  if (
-    !/\d/.test(name) ||
-    !/\b(?:to|steps?|div(?:ision)?s?|resolution|reading|reads|graduat\w+|grad|each|by|marks?)\b|\(|,/.test(
-      name,
-    )
-  )
-    return null;
-  const reading = readOnce(name);
-  const quantities =
-    reading.kind === "list"
-      ? reading.parts.flatMap((part) => ("quantities" in part ? part.quantities : []))
-      : "quantities" in reading
-        ? reading.quantities
-        : [];
-  const [smallest] = quantities
-    .filter((one) => one.dimension === main.dimension && !one.high && one.si > 0)
-    .sort((a, b) => a.si - b.si);
-  if (
-    !smallest ||
-    (smallest.si > Math.abs(main.si) * 0.9 && main.si !== 0) ||
-    main.dimension === "temperature"
-  )
-    return null;
-  return /\b(?:0-|range|up to)\b/.test(name) && quantities.length === 1 ? null : smallest.si;
-}
-
-function digits(sight: Sight, main: Fact, { name, finest, marks, step }: Division): Remark[] {
+function digits(sight: Sight, main: Fact, division: Division): Remark[] {
+  const { name, finest, marks, step } = division;
   const { quantity } = main;
+  if (division.stated && onDivision(main, division)) return [];
   if (quantity.value.style.kind === "fraction")
     return fraction(main, { name, finest, step, ...(marks === undefined ? {} : { marks }) });
   if (
@@ -225,6 +114,13 @@ function digits(sight: Sight, main: Fact, { name, finest, marks, step }: Divisio
       meant: `${sayIn(Math.round(main.si / step) * step, quantity, 5)}?`,
     },
   ];
+}
+
+/** On a division that the instrument tells of itself; between two, where a pointer or a line is read by eye. */
+function onDivision(main: Fact, { name, step }: Division): boolean {
+  const size = main.dimension === "temperature" ? main.quantity.value.number : main.si;
+  const grain = /\b(?:vernier|calipers?|digital)\b/.test(name) ? step : step / 2;
+  return isMultiple(size, grain) && written1(main) > step * 0.04;
 }
 
 const places = ({ quantity: { value } }: Fact): number =>
@@ -256,7 +152,7 @@ function fraction(main: Fact, { name, marks }: Division): Remark[] {
 }
 
 /** No leaf of a feeler gauge is thinner, in metres. Common practice, no source. */
-const thinnest = 0.9 * 0.001 * inch;
+const thinnest = 0.9 * 0.001 * 0.0254;
 
 function reach(main: Fact, { name, most }: Division): Remark[] {
   if (most !== undefined && main.dimension === "length" && main.si > 0 && main.si < thinnest)

@@ -230,7 +230,7 @@ function percent(sight: Sight): Remark[] {
       (fact) =>
         fact.quantity.ucum === "%" &&
         fact.from === "text" &&
-        fact.quantity.value.number > 100 &&
+        (fact.quantity.high ?? fact.quantity.value).number > 100 &&
         /\b(?:strength|concentration|mix|solution|antifreeze|coolant|dilution|humidity|efficiency|charge|state of charge|purity|engagement|lead content|content|thread)\b/.test(
           fact.label,
         ),

@@ -1,5 +1,5 @@
-import { near, plain, sayIn, stepOf } from "../figures.ts";
-import type { EntryRule, Remark } from "../rule.ts";
+import { near, plain, sayIn, slipWords, stepOf } from "../figures.ts";
+import { type EntryRule, firstOf, type Remark } from "../rule.ts";
 import type { Fact, Sight } from "../sight.ts";
 
 /** Turns of a screw, its pitch, and how far it moved. */
@@ -9,7 +9,7 @@ export const screwTravel: EntryRule = {
   explanation:
     "A screw of one start moves by its pitch in a turn. Turns and travel that the pitch does not join were miscounted.",
   source: "arithmetic: travel is turns by pitch",
-  check: (sight) => pieces(sight),
+  check: (sight) => firstOf(sight, pieces, lead),
   examples: [
     {
       says: "three turns of 1.5 mm",
@@ -38,6 +38,21 @@ export const screwTravel: EntryRule = {
         },
       },
       finds: 0,
+    },
+    {
+      says: "sixteen threads an inch advance a sixteenth",
+      entry: { text: "0.0625 in", what: "advance per turn", context: { spec: "single start, 16 tpi" } },
+      finds: 0,
+    },
+    {
+      says: "and no five eighths",
+      entry: { text: "0.625 in", what: "advance per turn", context: { spec: "single start, 16 tpi" } },
+      finds: 1,
+    },
+    {
+      says: "two starts of 3 mm advance 6 mm",
+      entry: { text: "3 mm", what: "lead of the screw", context: { spec: "two-start, 3 mm pitch" } },
+      finds: 1,
     },
   ],
 };
@@ -81,3 +96,53 @@ function pieces(sight: Sight): Remark[] {
     },
   ];
 }
+
+const perTurn =
+  /\b(?:advance|travel|movement|moves?|feed|rise|lift)\b.{0,24}\b(?:per|for (?:one|each|every|a)|in (?:one|a)|each|a) (?:full |whole |complete )?(?:turn|rev)|\blead\b(?!.{0,3}(?:screw|angle|wire|of the valve))/;
+
+/** A screw advances by its pitch and its starts in a turn. */
+function lead(sight: Sight): Remark[] {
+  const { main, what, facts, all } = sight;
+  if (main?.dimension !== "length" || !(main.si > 0) || !perTurn.test(what)) return [];
+  const pitches = facts.filter(
+    (fact) =>
+      fact !== main &&
+      (fact.dimension === "thread pitch" || (fact.dimension === "length" && /\bpitch\b/.test(fact.label))),
+  );
+  const [pitch] = pitches;
+  const starts = startsOf(all);
+  if (!pitch || pitches.length > 1 || starts === null || /\b(?:gear|geared|dividing|worm)\b/.test(all))
+    return [];
+  const should = starts * (pitch.dimension === "thread pitch" ? 1 / pitch.si : pitch.si);
+  if (near(should, main.si, 0.015) || Math.abs(should - main.si) <= stepOf(main) * 0.51) return [];
+  return [
+    {
+      severity: "wrong",
+      found: `${what} ${main.raw}, at ${pitch.raw}.`,
+      expected: `${sayIn(should, main.quantity, 4)}: the pitch by ${starts === 1 ? "one start" : `${starts} starts`}.`,
+      meant: `${sayIn(should, main.quantity, 4)}? ${slipWords(main.si, should, "length") ?? ""}`.trim(),
+    },
+  ];
+}
+
+/** How many threads run beside each other; null where a number is said that is not understood. */
+function startsOf(all: string): number | null {
+  if (!/\b(?:multi|starts?)\b/.test(all)) return 1;
+  const said =
+    /\b(single|one|1|double|two|twin|2|triple|three|3|quadruple|four|4|six|6|eight|8)[- ]starts?\b/.exec(all);
+  return said ? (startWords[said[1] ?? ""] ?? Number(said[1])) : null;
+}
+
+const startWords: Record<string, number> = {
+  single: 1,
+  one: 1,
+  double: 2,
+  two: 2,
+  twin: 2,
+  triple: 3,
+  three: 3,
+  quadruple: 4,
+  four: 4,
+  six: 6,
+  eight: 8,
+};

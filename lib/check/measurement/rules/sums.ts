@@ -50,6 +50,34 @@ export const sums: EntryRule = {
       finds: 1,
     },
     {
+      says: "three quarters less five thirty-seconds",
+      entry: {
+        text: "leaves 9/16 in",
+        what: "plate thickness after planing",
+        context: {
+          related: [
+            { what: "was", text: "3/4 in" },
+            { what: "taken off in all", text: "5/32 in" },
+          ],
+        },
+      },
+      finds: 1,
+    },
+    {
+      says: "are nineteen",
+      entry: {
+        text: "leaves 19/32 in",
+        what: "plate thickness after planing",
+        context: {
+          related: [
+            { what: "was", text: "3/4 in" },
+            { what: "taken off in all", text: "5/32 in" },
+          ],
+        },
+      },
+      finds: 0,
+    },
+    {
       says: "1.59 mm it is",
       entry: {
         text: "1.59 mm",
@@ -263,14 +291,24 @@ function compared(main: Fact, expected: number, from: Fact[], how: string): Rema
 /** More than is left: a whole less what was taken. */
 function remains(sight: Sight): Remark[] {
   const { main, what } = sight;
-  if (!main || !/\b(?:remaining|left over|remainder|left in)\b/.test(what)) return [];
+  const label = `${what} ${main?.label ?? ""}`;
+  if (!main || !/\b(?:remain(?:s|ing)?|left(?: over)?|remainder|leaves|finished|now|after)\b/.test(label))
+    return [];
   const same = relatedFacts(sight).filter((fact) => fact.dimension === main.dimension);
   const whole = same.find((fact) =>
-    /\b(?:total|full|capacity|started|before|original|bought|in the (?:can|tin))\b/.test(fact.name),
+    /\b(?:total|full|capacity|started|before|original(?:ly)?|bought|was|had|in the (?:can|tin)|at first|as found|rough)\b/.test(
+      fact.name,
+    ),
   );
   const taken = same.filter(
-    (fact) => fact !== whole && /\b(?:used|poured|taken|drained|removed|cut|off)\b/.test(fact.name),
+    (fact) =>
+      fact !== whole &&
+      /\b(?:used|poured|taken|drained|removed|cut|off|planed|skimmed|ground away|filed away|drawn off|run out)\b/.test(
+        fact.name,
+      ) &&
+      !/\b(?:per|each|a|every) (?:pass|cut|side|end|stroke)\b|\beach\b|\bdepth of\b/.test(fact.label),
   );
+  if (/\beach (?:side|end|face)|both (?:sides|faces|ends)|per (?:side|pass)/.test(sight.all)) return [];
   if (!whole || taken.length === 0) return [];
   return compared(
     main,

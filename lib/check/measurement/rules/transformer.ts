@@ -1,6 +1,7 @@
-import { near } from "../figures.ts";
-import type { EntryRule, Remark } from "../rule.ts";
+import { near, plain } from "../figures.ts";
+import { type EntryRule, firstOf, type Remark } from "../rule.ts";
 import type { Fact, Sight } from "../sight.ts";
+import { termsOf } from "../wheels.ts";
 
 /** Turns and volts of a transformer. */
 export const transformerTurns: EntryRule = {
@@ -9,7 +10,7 @@ export const transformerTurns: EntryRule = {
   explanation:
     "The volts of two windings are as their turns. Where they are not, primary and secondary changed places or a turn count was lost.",
   source: "arithmetic: volts in the ratio of the turns",
-  check: (sight) => transformer(sight),
+  check: (sight) => firstOf(sight, transformer, ratioTold),
   examples: [
     {
       says: "ten to one",
@@ -38,6 +39,20 @@ export const transformerTurns: EntryRule = {
             { what: "primary voltage", text: "240 V" },
             { what: "primary turns", text: "1000 turns" },
             { what: "secondary turns", text: "100 turns" },
+          ],
+        },
+      },
+      finds: 1,
+    },
+    {
+      says: "a ratio called primary to secondary",
+      entry: {
+        text: "1:36.5 (primary to secondary turns)",
+        what: "heater transformer ratio",
+        context: {
+          related: [
+            { what: "primary", text: "230 V" },
+            { what: "secondary, no load", text: "6.3 V" },
           ],
         },
       },
@@ -74,6 +89,37 @@ function transformer(sight: Sight): Remark[] {
       found: `${np.raw} to ${ns.raw}, ${vp.raw} to ${vs.raw}.`,
       expected: "Volts in the ratio of the turns.",
       meant: near(a, 1 / b, 0.15) ? "the ratio turned about?" : "",
+    },
+  ];
+}
+
+const primary = /\b(?:primary|mains|input|supply|line)\b/;
+const secondary = /\b(?:secondary|output|heater|h\.?t\.?|load|bell|lamp)\b/;
+
+/** "1:36.5 (primary to secondary)", against the volts of both. */
+function ratioTold({ main, facts, what, entry, all }: Sight): Remark[] {
+  const said = main?.quantity.terms?.length === 2 ? termsOf(main) : null;
+  if (!main || !said || !/\btransformer|\bwindings?\b|\bturns ratio\b/.test(all)) return [];
+  const volts = facts.filter(
+    (fact) => fact.from === "related" && fact.dimension === "voltage" && fact.si > 0,
+  );
+  const [vp, vs] = [
+    volts.find((fact) => primary.test(fact.name) && !secondary.test(fact.name)),
+    volts.find((fact) => secondary.test(fact.name)),
+  ];
+  if (!vp || !vs) return [];
+  const should = vp.si / vs.si;
+  const told = `${what} ${entry.text.toLowerCase()}`;
+  const turned = /\bsecondary\b.{0,12}\b(?:to|:)\s.{0,6}\bprimary\b/.test(told);
+  const named = turned || /\bprimary\b.{0,12}\b(?:to|:)\s.{0,6}\bsecondary\b/.test(told);
+  const expected = turned ? 1 / should : should;
+  if (near(said, expected, 0.15) || (!named && near(said, 1 / expected, 0.15))) return [];
+  return [
+    {
+      severity: "wrong",
+      found: `${main.raw}, ${vp.name} ${vp.raw}, ${vs.name} ${vs.raw}.`,
+      expected: expected >= 1 ? `${plain(expected, 3)}:1.` : `1:${plain(1 / expected, 3)}.`,
+      meant: near(said, 1 / expected, 0.15) ? "the ratio turned about?" : `${plain(expected, 3)}:1?`,
     },
   ];
 }

@@ -149,6 +149,14 @@ const rows: Usual[] = [
     high: 6 * mm,
     not: /\bspark|arc\b/,
   },
+  {
+    name: /\b(?:barometer|barometric|atmospheric pressure)\b/,
+    part: true,
+    dimension: "pressure",
+    low: 6.5e4,
+    high: 1.09e5,
+    not: /\b(?:correction|altitude|difference|change)\b/,
+  },
   { name: /\b(?:tyre|tire)s?\b/, dimension: "pressure", low: 5 * psi, high: 160 * psi },
   {
     name: /\bcompression\b/,

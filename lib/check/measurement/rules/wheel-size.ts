@@ -42,6 +42,16 @@ export const wheelSize: EntryRule = {
       },
       finds: 1,
     },
+    {
+      says: "a blank is two modules more than its teeth by the module",
+      entry: { text: "100 mm", what: "gear blank outside diameter", context: { spec: "module 2, 48 teeth" } },
+      finds: 0,
+    },
+    {
+      says: "the pitch diameter is not the blank's",
+      entry: { text: "96 mm", what: "gear blank outside diameter", context: { spec: "module 2, 48 teeth" } },
+      finds: 1,
+    },
   ],
 };
 
@@ -93,15 +103,21 @@ function pitchCircle(sight: Sight): Remark[] {
   const { main, what } = sight;
   if (main?.dimension !== "length") return [];
   const teeth = relatedFacts(sight).filter(isTeeth);
-  const [only] = teeth;
-  if (!only || teeth.length !== 1) return [];
+  const only = teeth.length === 0 ? toothCount(sight) : teeth.length === 1 ? (teeth[0]?.si ?? null) : null;
+  if (only === null) return [];
   const module = moduleOf(sight);
   if (module === null || /\bhelical|bevel|worm\b/.test(sight.all)) return [];
   if (/\bpitch (?:circle )?dia|\bpcd\b|\bpitch circle\b/.test(what))
-    return lengthOff(main, module * only.si, "teeth by module");
+    return lengthOff(main, module * only, "teeth by module");
   if (/\b(?:outside|outer|blank|tip|o\.?d\.?|overall) ?(?:dia)?/.test(what))
-    return lengthOff(main, module * (only.si + 2), "teeth and two, by module");
+    return lengthOff(main, module * (only + 2), "teeth and two, by module");
   return [];
+}
+
+/** "Module 2, 48 teeth": the one count of teeth in the words of the entry. */
+function toothCount({ all }: Sight): number | null {
+  const counts = [...all.matchAll(/\b(\d{1,3}) ?(?:teeth|tooth|t)\b|\bz ?= ?(\d{1,3})\b/g)];
+  return counts.length === 1 ? Number(counts[0]?.[1] ?? counts[0]?.[2]) : null;
 }
 
 function lengthOff(main: Fact, mm: number, how: string): Remark[] {

@@ -1,0 +1,185 @@
+import type { EntryRule, Remark } from "../rule.ts";
+import type { Fact, Sight } from "../sight.ts";
+
+/** Two values of which the name of the one says that it is the smaller. */
+export const pairedNames: EntryRule = {
+  id: "paired-names-swapped",
+  title: "Two names, and the smaller figure at the wrong one",
+  explanation:
+    "A pressure switch starts its motor at the lower pressure and stops it at the higher; a valve closes again below where it lifted; the small end of a taper is smaller than the large one. Where the figures stand the other way about, they changed places.",
+  source: "arithmetic: what the two names mean",
+  check: (sight) => {
+    const named = namesOf(sight);
+    if (named.length < 2) return [];
+    for (const row of rows) {
+      if (row.not?.test(sight.all)) continue;
+      const remark = swapped(named, row);
+      if (remark) return [remark];
+    }
+    return [];
+  },
+  examples: [
+    {
+      says: "a motor that starts above where it stops",
+      entry: { text: "cut in 90 psi, cut out 70 psi", what: "pressure switch" },
+      finds: 1,
+    },
+    { says: "and below it", entry: { text: "cut in 70 psi, cut out 90 psi", what: "switch" }, finds: 0 },
+    {
+      says: "a small end that is the larger",
+      entry: { text: "5/16 x 1/4 in (small end x large end)", what: "taper pin ends" },
+      finds: 1,
+    },
+    {
+      says: "a small end that is the smaller",
+      entry: { text: "1/4 x 5/16 in (small end x large end)", what: "taper pin ends" },
+      finds: 0,
+    },
+    {
+      says: "a valve that closes above where it lifts",
+      entry: {
+        text: "104 psi",
+        what: "safety valve reseats",
+        context: { related: [{ what: "safety valve lifts", text: "100 psi" }] },
+      },
+      finds: 1,
+    },
+    {
+      says: "a relay holds at less than it needs to pull in",
+      entry: { text: "pulls in 9.0 V, drops out 3.5 V", what: "relay" },
+      finds: 0,
+    },
+  ],
+};
+
+interface Pair {
+  small: RegExp;
+  large: RegExp;
+  dimensions: readonly string[];
+  not?: RegExp;
+}
+
+const lengths = ["length", "number"];
+const rows: readonly Pair[] = [
+  {
+    small:
+      /\bcuts?[- ]?in\b|\b(?:motor |pump |compressor )?(?:starts?|kicks in|comes on|loads) at\b|\bloads\b/,
+    large:
+      /\bcuts?[- ]?out\b|\b(?:motor |pump |compressor )?(?:stops?|kicks out|goes off|unloads) at\b|\bunloads\b/,
+    dimensions: ["pressure"],
+    not: /\bvacuum|depression\b/,
+  },
+  {
+    small:
+      /\b(?:re-?seats?|re-?closes?|shuts again|closes again|blow-?down to|seats again|shuts at|closes at)\b/,
+    large: /\b(?:lifts?|pops?|opens?|blows? off)\b/,
+    dimensions: ["pressure"],
+    not: /\b(?:vacuum|check|non-?return)\b/,
+  },
+  {
+    small: /\b(?:(?:starts?|begins?) (?:to open|opening)|cracks open|first opens)\b/,
+    large: /\b(?:fully open|wide open|full open|full lift)\b/,
+    dimensions: ["temperature", "pressure"],
+  },
+  {
+    small: /\b(?:drops? out|releases?|lets go|drop-?out|falls? off)\b/,
+    large: /\b(?:pulls? in|operates?|picks? up|pull-?in|pick-?up)\b/,
+    dimensions: ["voltage", "current"],
+    not: /\bovervoltage|undervoltage\b/,
+  },
+  {
+    small: /\b(?:cuts?[- ]?out|opens|drops? off)\b/,
+    large: /\b(?:cuts?[- ]?in|closes)\b/,
+    dimensions: ["voltage"],
+    not: /\b(?:charger|thermostat|protection|contactor|breaker)\b/,
+  },
+  {
+    small: /\b(?:idl(?:e|es|ing)|tick-?over|slow(?:est)?(?: running)?)\b/,
+    large: /\b(?:full (?:speed|throttle)|max(?:imum)?|governed|flat out|fast(?:est)?|top speed)\b/,
+    dimensions: ["rotational speed"],
+  },
+  {
+    small: /\b(?:fully retarded|full retard|retarded|static)\b/,
+    large: /\b(?:fully advanced|full advance|advanced)\b/,
+    dimensions: ["angle"],
+    not: /\b(?:after|atdc)\b/,
+  },
+  {
+    small: /\b(?:tare|empty|unladen|dry weight|net)\b/,
+    large: /\b(?:gross|full|laden|loaded|filled|wet weight)\b/,
+    dimensions: ["mass"],
+  },
+  {
+    small:
+      /\b(?:small(?:er)?|thin(?:ner)?|narrow(?:er)?|little|lesser|min(?:or)?)(?:[- ](?:end|bore|dia\w*|side|flange|step|tip))?\b/,
+    large:
+      /\b(?:large(?:r)?|thick(?:er)?|wide(?:r)?|big(?:ger)?|great(?:er)?|maj(?:or)?)(?:[- ](?:end|bore|dia\w*|side|flange|step|tip))?\b/,
+    dimensions: lengths,
+    not: /\b(?:connecting|con)[- ]?rod|\bbearing|clearance|\bplay\b|\bgap\b|wear|\bbrush\b/,
+  },
+  {
+    small: /\b(?:core|root|throat|shank|neck|waist|minor|pilot|journal|spigot|stem)(?: dia\w*)?$/,
+    large: /\b(?:crest|tip|mouth|head|flange|collar|major|outside|overall|rim)(?: dia\w*)?$/,
+    dimensions: lengths,
+    not: /\b(?:length|thick\w*|width|height|depth|clearance|radius|countersunk|radii)\b/,
+  },
+  {
+    small: /\byield(?: (?:stress|strength|point|load))?\b|\bworking load\b|\bproof (?:load|stress)\b/,
+    large: /\b(?:ultimate|tensile|breaking)(?: (?:stress|strength|load))?\b/,
+    dimensions: ["pressure", "force", "mass"],
+  },
+  {
+    small: /\b(?:inner (?:ring|race|cone)|bore)\b/,
+    large: /\b(?:outer (?:ring|race|cup))\b/,
+    dimensions: lengths,
+    not: /\b(?:thick\w*|width|height|clearance|runout|run-out|wear|fit|land)\b/,
+  },
+];
+
+interface Named {
+  name: string;
+  fact: Fact;
+}
+
+/** The values of the text by their own names; where there is one alone, it and the related ones by their labels. */
+function namesOf({ reading, facts, what, main }: Sight): Named[] {
+  const own = facts.filter((fact) => fact.from === "text");
+  if (reading.kind === "product" && reading.names)
+    return own.map((fact, i) => ({ fact, name: (reading.names?.[i] ?? "").toLowerCase() }));
+  if (own.length > 1) return own.map((fact) => ({ fact, name: fact.label.slice(fact.name.length).trim() }));
+  if (!main) return [];
+  const others = facts.filter((fact) => fact.from === "related" && fact.dimension === main.dimension);
+  return others.length === 0
+    ? []
+    : [{ fact: main, name: what }, ...others.map((fact) => ({ fact, name: fact.name }))];
+}
+
+function swapped(named: readonly Named[], { small, large, dimensions }: Pair): Remark | null {
+  const less = named.find(
+    ({ name, fact }) => fits(fact, dimensions) && small.test(name) && !large.test(name),
+  );
+  const more =
+    less && named.find(({ name, fact }) => alike(fact, less.fact) && large.test(name) && !small.test(name));
+  if (!less || !more || !alikeNamed(less.name.replace(small, ""), more.name.replace(large, ""))) return null;
+  if (less.fact.si <= more.fact.si * 1.0001) return null;
+  return {
+    severity: "wrong",
+    found: `${less.name}: ${less.fact.raw}${more.fact.raw === less.fact.raw ? "" : `, ${more.name}: ${more.fact.raw}`}: the first is the larger.`,
+    expected: `${less.name} below ${more.name}.`,
+    meant: "the two changed places?",
+  };
+}
+
+const fits = ({ dimension, quantity, si }: Fact, dimensions: readonly string[]): boolean =>
+  dimensions.includes(dimension) && !quantity.terms && si > 0;
+const alike = (one: Fact, other: Fact): boolean =>
+  one !== other && one.dimension === other.dimension && !one.quantity.terms;
+
+/** What is left of two names tells of one thing, or of nothing. */
+function alikeNamed(one: string, other: string): boolean {
+  const words = (name: string) => name.match(/[a-z]{3,}/g)?.filter((word) => !plainWord.test(word)) ?? [];
+  const [a, b] = [words(one), words(other)];
+  return a.length === 0 || b.length === 0 || a.some((word) => b.includes(word));
+}
+const plainWord =
+  /^(?:the|and|for|diameter|dia|size|pressure|voltage|current|temperature|speed|weight|end|with|from|motor)$/;

@@ -1,0 +1,151 @@
+import { near, plain } from "../figures.ts";
+import type { EntryRule } from "../rule.ts";
+import { type Fact, relatedFacts, type Sight } from "../sight.ts";
+import { roleOf, startsInWords, wheelsOf } from "../wheels.ts";
+
+/** "Wheel turns per crank turn": which of two wheels turns how often for a turn of the other. */
+export const turnsTold: EntryRule = {
+  id: "turns-for-a-turn",
+  title: "Turns of the one for a turn of the other",
+  explanation:
+    "Of two wheels in mesh or on one chain the one with more teeth turns less often. Said as so many turns of the one to a turn of the other, it is clear which turns faster, and the teeth must bear it out.",
+  source: "arithmetic",
+  check: (sight) => {
+    const said = saidIn(sight);
+    if (!said || !(said.times > 0)) return [];
+    const values = [...relatedFacts(sight), ...startsInWords(sight)];
+    const pair = wheelsOf(values, "count") ?? wheelsOf(values, "length");
+    const subject = pair && roleFor(said.subject, pair);
+    const other = pair && roleFor(said.other, pair);
+    if (!pair || !subject || subject === other) return [];
+    const drivenPerDriver = pair.driver.si / pair.driven.si;
+    const should = subject === "driven" ? drivenPerDriver : 1 / drivenPerDriver;
+    if (near(said.times, should, 0.03)) return [];
+    return [
+      {
+        severity: "wrong" as const,
+        found: `${said.subject}: ${plain(said.times)} turns to one of ${said.other}; ${pair.driver.name} ${pair.driver.raw}, ${pair.driven.name} ${pair.driven.raw}.`,
+        expected: `${plain(should, 3)} turns.`,
+        meant: near(said.times, 1 / should, 0.03) ? "turned about?" : `${plain(should, 3)}?`,
+      },
+    ];
+  },
+  examples: [
+    {
+      says: "46 by 18 teeth turn the wheel faster",
+      entry: {
+        text: "2.56",
+        what: "wheel turns per crank turn",
+        context: {
+          related: [
+            { what: "chainwheel", text: "46 teeth" },
+            { what: "sprocket", text: "18 teeth" },
+          ],
+        },
+      },
+      finds: 0,
+    },
+    {
+      says: "and not slower",
+      entry: {
+        text: "0.39",
+        what: "wheel turns per crank turn",
+        context: {
+          related: [
+            { what: "chainwheel", text: "46 teeth" },
+            { what: "sprocket", text: "18 teeth" },
+          ],
+        },
+      },
+      finds: 1,
+    },
+    {
+      says: "a worm turns sixty times, and not its wheel",
+      entry: {
+        text: "wheel turns 60 times to one of the worm",
+        what: "worm reduction",
+        context: {
+          related: [
+            { what: "worm", text: "single start" },
+            { what: "wheel", text: "60 teeth" },
+          ],
+        },
+      },
+      finds: 1,
+    },
+  ],
+};
+
+interface Said {
+  subject: string;
+  other: string;
+  /** Turns of the subject for one of the other. */
+  times: number;
+}
+
+const count = "(\\d+(?:\\.\\d+)?(?:[- ]\\d+\\/\\d+)?|two|three|four|five|six|eight|ten|twelve|twenty)";
+const for1 = "(?:per|for (?:each|every|one|a)|to (?:one|each|every|1|a)|in (?:one|a))";
+const turn = "(?: ?(?:turns?|revs?|revolutions?)\\b)?";
+const tail = "(?: of)?(?: the| its)? ([a-z][a-z -]*)";
+const perTurn = new RegExp(`^(.*?) ?(?:turns?|revs?|revolutions?) ${for1}${turn}${tail}$`);
+const spoken = new RegExp(
+  `(?:the )?([a-z][a-z -]*?) (?:turns?|makes?|does|goes|revolves) ${count} (?:times|turns|revs|revolutions)? ?${for1}${turn}${tail}`,
+);
+const counted = new RegExp(
+  `${count} (?:turns|revs|revolutions) of(?: the)? ([a-z][a-z -]*?) (?:make|give|turn|to|for|per|move)s? (?:one|1|a|each|every)${turn}${tail}`,
+);
+const reversed = new RegExp(
+  `(?:one|1|a|each) turn of(?: the)? ([a-z][a-z -]*?) (?:makes?|gives?|turns?|is|to)(?: the)? ?([a-z -]*?) ?${count} ?(?:turns|revs|revolutions|times)(?: of(?: the)? ([a-z][a-z -]*))?`,
+);
+
+function saidIn({ entry, what, main }: Sight): Said | null {
+  const text = entry.text.toLowerCase();
+  const hit = spoken.exec(text);
+  if (hit) return { subject: hit[1] ?? "", times: numberOf(hit[2]), other: hit[3] ?? "" };
+  const many = counted.exec(text);
+  if (many) return { subject: many[2] ?? "", times: numberOf(many[1]), other: many[3] ?? "" };
+  const back = reversed.exec(text);
+  if (back) return { subject: back[4] ?? back[2] ?? "", times: numberOf(back[3]), other: back[1] ?? "" };
+  const label = main && !main.quantity.terms ? perTurn.exec(what) : null;
+  const plainValue = main && ["number", "ratio", "angle", "count"].includes(main.dimension);
+  return label && plainValue
+    ? {
+        subject: label[1] ?? "",
+        times: main.quantity.value.number,
+        other: (label[2] ?? "").replace(/ ?(?:turns?|revs?|revolutions?)$/, ""),
+      }
+    : null;
+}
+
+const inWords: Record<string, number> = {
+  two: 2,
+  three: 3,
+  four: 4,
+  five: 5,
+  six: 6,
+  eight: 8,
+  ten: 10,
+  twelve: 12,
+  twenty: 20,
+};
+
+/** "2-1/2" is two and a half. */
+function numberOf(text = ""): number {
+  const [, whole = "0", over = "0", under = "1"] = /^(\d+)[- ](\d+)\/(\d+)$/.exec(text) ?? [];
+  return inWords[text] ?? (over === "0" ? Number(text) : Number(whole) + Number(over) / Number(under));
+}
+
+/** Which of the two is spoken of. */
+function roleFor(
+  name: string,
+  { driver, driven }: { driver: Fact; driven: Fact },
+): "driver" | "driven" | null {
+  const words = name.match(/[a-z]{3,}/g) ?? [];
+  const [a, b] = [driver, driven].map(
+    (fact) => words.filter((word) => fact.name.split(/[^a-z]+/).includes(word)).length,
+  );
+  if (a !== b) return (a ?? 0) > (b ?? 0) ? "driver" : "driven";
+  if (/\b(?:crank|pedal|handle|treadle|motor|engine)s?\b/.test(name)) return "driver";
+  if (/\b(?:wheel|drum|road wheel|spindle|hub|output|chuck|load)\b/.test(name)) return "driven";
+  return roleOf(name);
+}
