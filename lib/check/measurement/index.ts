@@ -11,6 +11,7 @@ import { boltSize } from "./rules/bolt-size.ts";
 import { camSpeed } from "./rules/cam-speed.ts";
 import { capacitorCode } from "./rules/capacitor-code.ts";
 import { cells } from "./rules/cells.ts";
+import { clockRate } from "./rules/clock-rate.ts";
 import { clockTrain } from "./rules/clock-train.ts";
 import { colourCode } from "./rules/colour-code.ts";
 import { compoundTrain } from "./rules/compound-train.ts";
@@ -116,6 +117,7 @@ export const entryRules: readonly EntryRule[] = [
   sineBar,
   camSpeed,
   clockTrain,
+  clockRate,
   motorSpeed,
   electrics,
   sideBySide,
