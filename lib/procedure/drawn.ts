@@ -62,5 +62,11 @@ export function dimensionText({ values, what }: Pick<MeasurementLine, "values" |
   // The same in other units, in brackets, is the first to go.
   const choices = [...both, alone, alone.replace(/\s*\([^()]*\)$/, "")];
   const fits = choices.find((text) => [...text].length <= mostLetters);
-  return fits ?? `${[...alone].slice(0, mostLetters - 1).join("")}…`;
+  return fits ?? cutAtWord(alone);
+}
+
+/** As many whole words as there is room for: half a number would be another one. */
+function cutAtWord(text: string): string {
+  const start = [...text].slice(0, mostLetters - 1).join("");
+  return `${start.replace(/\s+\S*$/, "")}…`;
 }
