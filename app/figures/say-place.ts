@@ -1,14 +1,22 @@
 import type { Point } from "#lib/figure/index.ts";
 import type { InHand } from "./pointing.ts";
 
-/** Where a place is, for who does not see it: "upper left, 20 % across, 15 % down". Fractions of the shown picture. */
+/**
+ * Where a place is, for who does not see it: "upper left, 20 % across, 15 % down"; beside it "above the picture, 45 %
+ * across". In fractions of the shown picture.
+ */
 export function sayPlace({ x, y }: Point): string {
-  const third = (value: number, [low, middle, high]: readonly [string, string, string]) =>
-    value < 1 / 3 ? low : value > 2 / 3 ? high : middle;
+  const across = `${percent(x)} across`;
+  const down = `${percent(y)} down`;
+  if (y < 0 || y > 1) return `${y < 0 ? "above" : "below"} the picture, ${across}`;
+  if (x < 0 || x > 1) return `${x < 0 ? "left" : "right"} of the picture, ${down}`;
   const row = third(y, ["upper", "", "lower"]);
   const column = third(x, ["left", "", "right"]);
-  const region = [row, column].filter(Boolean).join(" ") || "middle";
-  return `${region}, ${percent(x)} across, ${percent(y)} down`;
+  return [[row, column].filter(Boolean).join(" ") || "middle", across, down].join(", ");
+}
+
+function third(value: number, [low, middle, high]: readonly [string, string, string]): string {
+  return value < 1 / 3 ? low : value > 2 / 3 ? high : middle;
 }
 
 const percent = (value: number) => `${Math.round(value * 100)} %`;
