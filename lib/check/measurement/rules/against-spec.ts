@@ -19,6 +19,7 @@ export const againstSpec: EntryRule = {
       /\b(?:black|brown|red|orange|yellow|violet|gr[ae]y)\b/i.test(sight.entry.context.spec ?? "")
     )
       return [];
+    if (isMix(sight)) return [];
     for (const limits of limitsOf(sight, main)) {
       const remark = against(sight, main, limits);
       if (remark) return [remark];
@@ -148,9 +149,27 @@ function* limitsOf(sight: Sight, main: Fact): Generator<Given> {
       fact.from === "spec" ||
       fact.from === "limit" ||
       (fact.from === "related" && limitName.test(fact.label) && sharesSubject(fact.name, sight));
-    if (about && !/\bnew\b|\bfor (?:a )?new\b|interval|wheel ?base/.test(fact.name)) yield given(sight, fact);
+    if (
+      about &&
+      !ofAnotherSize(fact, sight) &&
+      !/\bnew\b|\bfor (?:a )?new\b|interval|wheel ?base/.test(fact.name)
+    )
+      yield given(sight, fact);
   }
 }
+
+const sizeWord =
+  /\b(?:pitch|lead|width|length|thickness|diameter|bore|stroke|travel|depth|height|radius|clearance|gap)\b/;
+
+/** "Four starts, 3 mm pitch" beside a lead: the specification names another size than was measured. */
+function ofAnotherSize({ label, name, from }: Fact, { what }: Sight): boolean {
+  const [named, own] = [sizeWord.exec(label.slice(name.length))?.[0], sizeWord.exec(what)?.[0]];
+  return from === "spec" && named !== undefined && own !== undefined && !what.includes(named);
+}
+
+/** "60 tin 40 lead": parts without a unit, which no single figure limits. */
+const isMix = ({ reading }: Sight): boolean =>
+  reading.kind === "list" && reading.parts.length > 1 && reading.parts.every((part) => part.kind === "bare");
 
 /** "±1 g at 1 kg": the second is where the first holds, and no limit itself. */
 const isCondition = (fact: Fact, all: readonly Fact[]): boolean =>

@@ -120,7 +120,7 @@ function digits(sight: Sight, main: Fact, division: Division): Remark[] {
 function onDivision(main: Fact, { name, step }: Division): boolean {
   const size = main.dimension === "temperature" ? main.quantity.value.number : main.si;
   const grain = /\b(?:vernier|calipers?|digital)\b/.test(name) ? step : step / 2;
-  return isMultiple(size, grain) && written1(main) > step * 0.04;
+  return isMultiple(size, grain) && written1(main) > step * 0.015;
 }
 
 const places = ({ quantity: { value } }: Fact): number =>
