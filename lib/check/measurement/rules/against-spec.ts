@@ -98,6 +98,24 @@ export const againstSpec: EntryRule = {
       finds: 1,
     },
     {
+      says: "thinner than that at which it is renewed, and kept",
+      entry: {
+        text: "4.1 mm",
+        what: "brake lining left",
+        context: { spec: "renew under 5 mm", verdict: "good for another year" },
+      },
+      finds: 1,
+    },
+    {
+      says: "thicker than that",
+      entry: {
+        text: "5.6 mm",
+        what: "brake lining left",
+        context: { spec: "renew under 5 mm", verdict: "good" },
+      },
+      finds: 0,
+    },
+    {
       says: "or below",
       entry: {
         text: "104 psi",
@@ -185,7 +203,7 @@ function sharesSubject(name: string, { what, part, main }: Sight): boolean {
   const rest = name
     .replace(limitNames, "")
     .replace(
-      /\b(?:the|for|of|wear|service|by|in|value|figure|says|from|'s|s|setting|range|is|as|upper|lower|working)\b|[^a-z ]/g,
+      /\b(?:the|for|of|loss|lost|wasting|wear|service|by|in|value|figure|says|from|'s|s|setting|range|is|as|upper|lower|working)\b|[^a-z ]/g,
       " ",
     )
     .trim();
@@ -197,13 +215,27 @@ function sharesSubject(name: string, { what, part, main }: Sight): boolean {
     );
 }
 
-/** What is done to a part that is past its limit: "scrap above", "renew if under". */
-const discard =
-  "\\b(?:scrap|renew|replace|discard|reject|change|condemn|throw (?:out|away)|withdraw|re-?bush|rebore|regrind|re-?line|take out of service)";
+const discarded =
+  /\b(?:scrap|renew|replace|discard|reject|change|condemn|throw (?:out|away)|withdraw|re-?bush|rebore|regrind|re-?line|take out of service)\b(?: it)?(?: when| if| once| at| it is| it falls| it gets| it reaches| anything| all)* (below|under|less than|thinner than|shorter than|down to|smaller than|above|over|beyond|past|more than|longer than|thicker than|exceeding)\b/;
+
+/** "Scrap above", "renew under": where a part is past its limit, and no longer good. */
+function pastWhich(place: string): "above" | "below" | null {
+  const word = discarded.exec(place)?.[1];
+  if (!word) return null;
+  return /^(?:above|over|beyond|past|more|longer|thicker|exceeding)/.test(word) ? "above" : "below";
+}
 
 function given({ what }: Sight, fact: Fact): Given {
   const { label, quantity } = fact;
   const place = `${label} ${fact.raw.toLowerCase()}`;
+  const past = quantity.high ? null : pastWhich(place);
+  if (past)
+    return {
+      fact,
+      low: past === "below" ? fact.si : null,
+      high: past === "above" ? fact.si : null,
+      nominal: false,
+    };
   const single = quantity.qualifier === "exact" && !quantity.tolerance && !quantity.high;
   if (!single)
     return {
@@ -215,17 +247,11 @@ function given({ what }: Sight, fact: Fact): Given {
   const least =
     /\b(?:min(?:imum)?|at least|(?:not|never|no) (?:less|under|below|thinner|shorter|smaller|lower)|or (?:more|above|over|higher|longer|thicker)|and (?:over|above|up|upwards)|lowest|lower limit)\b/.test(
       place,
-    ) ||
-    new RegExp(
-      `${discard} (?:when |if |once |at |it (?:is|falls) )*(?:below|under|less than|thinner than|shorter than|down to|smaller than)\\b`,
-    ).test(place);
+    );
   const most =
     /\b(?:max(?:imum)?|at most|(?:not|never|no) (?:to )?(?:more|over|above|beyond|longer|thicker|larger|exceed(?:ing)?)|up to|or (?:less|below|under|lower|shorter|thinner)|highest|upper limit|safe working|rated|permissible|allow(?:ed|able)|and (?:under|below))\b/.test(
       place,
-    ) ||
-    new RegExp(
-      `${discard} (?:when |if |once |at |it (?:is|reaches|gets) )*(?:above|over|beyond|past|more than|longer than|thicker than|exceeding|it exceeds)\\b`,
-    ).test(place);
+    );
   if (least) return { fact, low: fact.si, high: null, nominal: false };
   if (most) return { fact, low: null, high: fact.si, nominal: false };
   if (fact.from === "limit" || /\blimit\b/.test(place)) {

@@ -136,6 +136,11 @@ function cannotBeNought(fact: Fact, place: string): boolean {
     )
   )
     return false;
+  if (fact.dimension === "angle")
+    return (
+      /\bturns?\b/.test(fact.quantity.unit) &&
+      /\bnumber of turns|primary|secondary|winding|wound\b/.test(place)
+    );
   if (fact.dimension === "count")
     return (
       /\b(?:teeth|poles|cylinders|leaves|spokes)\b/.test(place) &&

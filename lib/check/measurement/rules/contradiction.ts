@@ -222,6 +222,9 @@ function before(sight: Sight): Remark[] {
 /** "4 of 3 bolts": more than there are. */
 function moreThanThereAre({ entry }: Sight): Remark[] {
   const said =
+    /\b(\d{1,3}) (?:[a-z]+ ){0,2}(?:missing|broken|cracked|bad|loose|good|tight|sound|failed|stripped|worn|bent|left) (?:out )?of (?:the |its )?(\d{1,3})\b(?! ?(?:mm|in\b|cm|thou|m\b))/i.exec(
+      entry.text,
+    ) ??
     /\b(\d{1,3}) (?:out )?of (?:the |its )?(\d{1,3}) (?!thou|mm|in\b|cm|m\b|v\b|ohm)[a-z]{3,}/i.exec(
       entry.text,
     );

@@ -78,6 +78,20 @@ export const sums: EntryRule = {
       finds: 0,
     },
     {
+      says: "a cam lifts by what its lobe stands above its base",
+      entry: {
+        text: "2.54 mm",
+        what: "lift of the cam",
+        context: {
+          related: [
+            { what: "base circle", text: "20.0 mm" },
+            { what: "over the lobe", text: "25.4 mm" },
+          ],
+        },
+      },
+      finds: 1,
+    },
+    {
       says: "1.59 mm it is",
       entry: {
         text: "1.59 mm",
@@ -227,6 +241,12 @@ function differenceOf(sight: Sight): Remark[] {
       ? compared(main, piece.si, [piece], "as much as was left out or put in")
       : [];
   }
+  const [base, peak] = [
+    lengths.find((fact) => /\b(?:base(?: circle)?|heel|across the base|back of the cam)\b/.test(fact.name)),
+    lengths.find((fact) => /\b(?:lobe|nose|peak|toe|over the cam|heel to toe)\b/.test(fact.name)),
+  ];
+  if (/\blift\b/.test(what) && base && peak && base !== peak && !/\bradius|rocker\b/.test(sight.all))
+    return compared(main, peak.si - base.si, [peak, base], "over the lobe less the base circle");
   const wear = /\bwear\b|\bworn by\b|\breduction\b|\btaken off\b|\bremoved\b|\bmetal off\b/.test(what);
   const before = lengths.find((fact) =>
     /\b(?:new|before|original|standard|as made|unworn)\b/.test(fact.name),

@@ -1,7 +1,7 @@
 import { near, plain } from "../figures.ts";
 import type { EntryRule } from "../rule.ts";
 import { type Fact, relatedFacts, type Sight } from "../sight.ts";
-import { roleOf, startsInWords, wheelsOf } from "../wheels.ts";
+import { roleOf, startsInWords, wheelsIn, wheelsOf } from "../wheels.ts";
 
 /** "Wheel turns per crank turn": which of two wheels turns how often for a turn of the other. */
 export const turnsTold: EntryRule = {
@@ -14,17 +14,14 @@ export const turnsTold: EntryRule = {
     const said = saidIn(sight);
     if (!said || !(said.times > 0)) return [];
     const values = [...relatedFacts(sight), ...startsInWords(sight)];
-    const pair = wheelsOf(values, "count") ?? wheelsOf(values, "length");
-    const subject = pair && roleFor(said.subject, pair);
-    const other = pair && roleFor(said.other, pair);
-    if (!pair || !subject || subject === other) return [];
-    const drivenPerDriver = pair.driver.si / pair.driven.si;
-    const should = subject === "driven" ? drivenPerDriver : 1 / drivenPerDriver;
+    const pair = twoWheels(values, "count", said) ?? twoWheels(values, "length", said);
+    if (!pair || !(pair.subject.si > 0)) return [];
+    const should = pair.other.si / pair.subject.si;
     if (near(said.times, should, 0.03)) return [];
     return [
       {
         severity: "wrong" as const,
-        found: `${said.subject}: ${plain(said.times)} turns to one of ${said.other}; ${pair.driver.name} ${pair.driver.raw}, ${pair.driven.name} ${pair.driven.raw}.`,
+        found: `${said.subject}: ${plain(said.times)} turns to one of ${said.other}; ${pair.subject.name} ${pair.subject.raw}, ${pair.other.name} ${pair.other.raw}.`,
         expected: `${plain(should, 3)} turns.`,
         meant: near(said.times, 1 / should, 0.03) ? "turned about?" : `${plain(should, 3)}?`,
       },
@@ -135,16 +132,30 @@ function numberOf(text = ""): number {
   return inWords[text] ?? (over === "0" ? Number(text) : Number(whole) + Number(over) / Number(under));
 }
 
-/** Which of the two is spoken of. */
-function roleFor(
-  name: string,
-  { driver, driven }: { driver: Fact; driven: Fact },
-): "driver" | "driven" | null {
-  const words = name.match(/[a-z]{3,}/g) ?? [];
-  const [a, b] = [driver, driven].map(
-    (fact) => words.filter((word) => fact.name.split(/[^a-z]+/).includes(word)).length,
-  );
-  if (a !== b) return (a ?? 0) > (b ?? 0) ? "driver" : "driven";
+/** The wheels that are spoken of: by their own names, else by what drives and what is driven. */
+function twoWheels(
+  values: Fact[],
+  kind: "count" | "length",
+  said: Said,
+): { subject: Fact; other: Fact } | null {
+  const [a, b, ...more] = wheelsIn(values, kind);
+  if (!a || !b || more.length > 0) return null;
+  const called =
+    share(said.subject, a) + share(said.other, b) - share(said.subject, b) - share(said.other, a);
+  if (called !== 0) return called > 0 ? { subject: a, other: b } : { subject: b, other: a };
+  const pair = wheelsOf(values, kind);
+  const role = roleFor(said.subject);
+  if (!pair || !role || role === roleFor(said.other)) return null;
+  return role === "driver"
+    ? { subject: pair.driver, other: pair.driven }
+    : { subject: pair.driven, other: pair.driver };
+}
+
+/** How many words of a name stand in a wheel's own. */
+const share = (name: string, { name: own }: Fact): number =>
+  (name.match(/[a-z]{3,}/g) ?? []).filter((word) => own.split(/[^a-z]+/).includes(word)).length;
+
+function roleFor(name: string): "driver" | "driven" | null {
   if (/\b(?:crank|pedal|handle|treadle|motor|engine)s?\b/.test(name)) return "driver";
   if (/\b(?:wheel|drum|road wheel|spindle|hub|output|chuck|load)\b/.test(name)) return "driven";
   return roleOf(name);
