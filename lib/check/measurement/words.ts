@@ -41,7 +41,7 @@ export function affirmed(text: string, pattern: RegExp): boolean {
 
 /** Gaps and wear: more is worse, so that a limit is a most. */
 export const growsWithWear =
-  /\b(?:clearance|gap|play|float|backlash|lash|run-?out|oval(?:ity)?|taper|wear|slack|bore|inside|i\.?d\.?|hole|shake|eccentricit|bend|bow|warp|distortion|lift|stretch|elongation|sag|leak|loss|drop|misalign|out of|slop|ripple|temperature|pressure|speed|current|resistance|twist|width of (?:slot|groove))/;
+  /\b(?:clearance|gap|play|float|backlash|lash|run-?out|oval(?:ity)?|taper|wear|slack|bore|inside|i\.?d\.?|hole|shake|eccentricit|bend|bow|warp|distortion|lift|stretch|elongation|sag|leak|loss|lost|worn away|drop|misalign|out of|slop|ripple|temperature|pressure|speed|current|resistance|twist|width of (?:slot|groove))/;
 /** Things that wear away: less is worse, so that a limit is a least. */
 export const shrinksWithWear =
   /\b(?:diameter|thickness|thick|journal|shaft|pin|stem|spindle|o\.?d\.?|outside|brush|lining|pad|shoe|tread|length|height|depth of (?:groove|cut)|compression|insulation|tension|load|rate|capacity|hardness|land|wall|teeth|tooth|trunnion)/;

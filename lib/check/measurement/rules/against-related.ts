@@ -79,7 +79,7 @@ const wordsOf = (text: string): string[] => text.match(/[a-z]{2,}/g) ?? [];
 const peerOrPart = (word: string, about: string): boolean =>
   peer.test(word) ||
   about.includes(word.replace(/s$/, "")) ||
-  /^(?:the|of|on|in|side|cylinder|cyl|end|one|no|number|time|year|reading|taken|off|figure|value|set|bank|row|corner|edge|top|bottom|middle|centre|spot|place|post|station|leg|foot|face|half|turn|quarter|again|under|over|across|along|above|below|and|at|last|with|by|from|as|for)$/.test(
+  /^(?:the|of|on|in|side|cylinder|cyl|end|one|no|number|time|year|reading|taken|off|figure|value|set|bank|row|pair|pairs|corner|edge|top|bottom|middle|centre|spot|place|post|station|leg|foot|face|half|turn|quarter|again|under|over|across|along|above|below|and|at|last|with|by|from|as|for)$/.test(
     word,
   );
 

@@ -116,6 +116,15 @@ export const againstSpec: EntryRule = {
       finds: 0,
     },
     {
+      says: "so much out of true, where less is allowed",
+      entry: {
+        text: "7 mm out of true",
+        what: "rim",
+        context: { spec: "within 3 mm", verdict: "good enough, fitted" },
+      },
+      finds: 1,
+    },
+    {
       says: "or below",
       entry: {
         text: "104 psi",
@@ -150,7 +159,10 @@ interface Given {
 }
 
 const decisionOf = (sight: Sight) => decisionIn(`${sight.verdict} ${sight.remarks} ${wordsAfter(sight)}`);
-const wordsAfter = (sight: Sight) => sight.entry.text.toLowerCase().replace(/\bin\b/g, "");
+const wordsAfter = (sight: Sight) =>
+  sight.entry.text
+    .toLowerCase()
+    .replace(/\bin\b|\bout of (?:true|round|square|line|parallel|level|flat|balance|upright|plumb)\b/g, "");
 
 /** Related values that are limits of this one. */
 const limitName =
@@ -249,7 +261,7 @@ function given({ what }: Sight, fact: Fact): Given {
       place,
     );
   const most =
-    /\b(?:max(?:imum)?|at most|(?:not|never|no) (?:to )?(?:more|over|above|beyond|longer|thicker|larger|exceed(?:ing)?)|up to|or (?:less|below|under|lower|shorter|thinner)|highest|upper limit|safe working|rated|permissible|allow(?:ed|able)|and (?:under|below))\b/.test(
+    /\b(?:max(?:imum)?|at most|(?:not|never|no) (?:to )?(?:more|over|above|beyond|longer|thicker|larger|exceed(?:ing)?)|up to|within|or (?:less|below|under|lower|shorter|thinner)|highest|upper limit|safe working|rated|permissible|allow(?:ed|able)|and (?:under|below))\b/.test(
       place,
     );
   if (least) return { fact, low: fact.si, high: null, nominal: false };

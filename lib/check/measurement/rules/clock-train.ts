@@ -164,7 +164,7 @@ function beats(sight: Sight): Remark[] {
       ?.replace(/[ ,]/g, "") ?? Number.NaN,
   );
   const second = Number(
-    /\b(\d{1,2}(?:\.\d{1,3})?) ?(?:beats|ticks|vibrations) ?(?:per|a|\/|each) ?(?:second|s|sec)\b/.exec(
+    /\b(\d{1,2}(?:\.\d{1,3})?) ?(?:beats|ticks|vibrations)? ?(?:per|a|\/|each) ?(?:second|s|sec)\b/.exec(
       sight.all,
     )?.[1] ?? Number.NaN,
   );

@@ -277,6 +277,9 @@ const opposed: [RegExp, RegExp][] = [
   ],
   [/\bno (?:end )?(?:play|float|clearance|movement)\b|\bnil (?:play|float)\b/, /$^/],
   [/\bpositive earth\b/, /\bnegative earth\b/],
+  [/\bsingle[- ]phase\b|\b1[- ]phase\b/, /\b(?:three|3)[- ]phase\b(?!.{0,20}\b(?:inverter|converter)\b)/],
+  [/\b(?:two|2)[- ]stroke\b/, /\b(?:four|4)[- ]stroke\b/],
+  [/\bseized(?: solid)?\b/, /\b(?:turns|spins|runs) (?:freely|easily)\b/],
   [/\bnever (?:run|fitted|used)\b/, /\bworn out in use\b/],
 ];
 
@@ -291,7 +294,9 @@ function words({ all, main, remarks, what }: Sight): Remark[] {
     )
   )
     return [{ severity: "doubtful", found: `${main.raw}, and “${remarks}”.`, expected: "One of the two." }];
-  const pair = opposed.find(([a, b]) => a.test(all) && b.test(all));
+  const pair = /\b(?:inverter|converter|was|before|oil|now)\b/.test(all)
+    ? opposed.find(([a, b], i) => i < opposed.length - 4 && a.test(all) && b.test(all))
+    : opposed.find(([a, b]) => a.test(all) && b.test(all));
   return pair
     ? [
         {

@@ -81,7 +81,7 @@ const unit =
 const filler = /\b(?:parts?|of|the|to|with|and|by|volume|weight|clean|soft|cold|hot|fresh|plain|neat)\b/g;
 
 function partsIn(text: string): [Part, Part] | null {
-  const hit = /\d|\bone\b/.test(text) ? two.exec(text) : null;
+  const hit = text.length < 160 && /\d|\bone\b/.test(text) ? two.exec(text) : null;
   if (!hit) return null;
   const [a, b] = [
     { parts: numberOf(hit[1]), of: clean(hit[2]) },

@@ -12,7 +12,7 @@ export const pairedNames: EntryRule = {
     const named = namesOf(sight);
     if (named.length < 2) return [];
     for (const row of rows) {
-      if (row.not?.test(sight.all)) continue;
+      if (row.not?.test(sight.all) || row.only?.test(sight.all) === false) continue;
       const remark = swapped(named, row);
       if (remark) return [remark];
     }
@@ -57,6 +57,8 @@ interface Pair {
   large: RegExp;
   dimensions: readonly string[];
   not?: RegExp;
+  /** Only where this is said. */
+  only?: RegExp;
 }
 
 const lengths = ["length", "number"];
@@ -92,6 +94,18 @@ const rows: readonly Pair[] = [
     large: /\b(?:cuts?[- ]?in|closes)\b/,
     dimensions: ["voltage"],
     not: /\b(?:charger|thermostat|protection|contactor|breaker)\b/,
+  },
+  {
+    small: /\bsecondary\b|\boutput\b/,
+    large: /\bprimary\b|\binput\b/,
+    dimensions: ["voltage"],
+    only: /\bstep[- ]?down\b|\b(?:bell|heater|filament) transformer\b/,
+  },
+  {
+    small: /\bprimary\b|\binput\b/,
+    large: /\bsecondary\b|\boutput\b/,
+    dimensions: ["voltage"],
+    only: /\bstep[- ]?up\b|\bignition coil\b|\bneon transformer\b/,
   },
   {
     small: /\b(?:idl(?:e|es|ing)|tick-?over|slow(?:est)?(?: running)?)\b/,

@@ -50,6 +50,11 @@ export const screwTravel: EntryRule = {
       finds: 1,
     },
     {
+      says: "four threads an inch are a quarter of an inch apart",
+      entry: { text: "0.0250 in", what: "leadscrew pitch", context: { spec: "4 tpi" } },
+      finds: 1,
+    },
+    {
       says: "two starts of 3 mm advance 6 mm",
       entry: { text: "3 mm", what: "lead of the screw", context: { spec: "two-start, 3 mm pitch" } },
       finds: 1,
@@ -100,17 +105,23 @@ function pieces(sight: Sight): Remark[] {
 const perTurn =
   /\b(?:advance|travel|movement|moves?|feed|rise|lift)\b.{0,24}\b(?:per|for (?:one|each|every|a)|in (?:one|a)|each|a) (?:full |whole |complete )?(?:turn|rev)|\blead\b(?!.{0,3}(?:screw|angle|wire|of the valve))/;
 
+const isPitch = /\bpitch\b/;
+
 /** A screw advances by its pitch and its starts in a turn. */
 function lead(sight: Sight): Remark[] {
   const { main, what, facts, all } = sight;
-  if (main?.dimension !== "length" || !(main.si > 0) || !perTurn.test(what)) return [];
+  const pitchItself =
+    isPitch.test(what) &&
+    !/\b(?:circle|diametral|gear|tooth|chain|links?|rivets?|holes?|coils?)\b/.test(what);
+  if (main?.dimension !== "length" || !(main.si > 0) || !(pitchItself || perTurn.test(what))) return [];
   const pitches = facts.filter(
     (fact) =>
       fact !== main &&
-      (fact.dimension === "thread pitch" || (fact.dimension === "length" && /\bpitch\b/.test(fact.label))),
+      (fact.dimension === "thread pitch" ||
+        (!pitchItself && fact.dimension === "length" && /\bpitch\b/.test(fact.label))),
   );
   const [pitch] = pitches;
-  const starts = startsOf(all);
+  const starts = pitchItself ? 1 : startsOf(all);
   if (!pitch || pitches.length > 1 || starts === null || /\b(?:gear|geared|dividing|worm)\b/.test(all))
     return [];
   const should = starts * (pitch.dimension === "thread pitch" ? 1 / pitch.si : pitch.si);

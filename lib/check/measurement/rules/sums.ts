@@ -1,4 +1,4 @@
-import { near, roomOf, sayIn } from "../figures.ts";
+import { near, roomOf, sayIn, stepOf } from "../figures.ts";
 import { type EntryRule, firstOf, type Remark } from "../rule.ts";
 import { type Fact, relatedFacts, type Sight } from "../sight.ts";
 
@@ -129,7 +129,7 @@ function alike({ main, all }: Sight): Remark[] {
 }
 
 const wholeWords =
-  /\b(?:total|both|the pair|all three|overall|stack(?:ed)?|sum|altogether|combined|assembled (?:length|height|thickness|width)|complete|pack(?:ed|ing)?(?: height| thickness)?|all (?:shims|washers|spacers|pieces|together)|built up|shim pack|shims? (?:fitted|used)|end to end)\b/;
+  /\b(?:total|in all|both|the pair|all three|overall|stack(?:ed)?|sum|altogether|combined|assembled (?:length|height|thickness|width)|complete|pack(?:ed|ing)?(?: height| thickness)?|all (?:shims|washers|spacers|pieces|together)|built up|shim pack|shims? (?:fitted|used)|end to end)\b/;
 
 const notAPart =
   /\b(?:limit|spec(?:ified)?|allow\w*|max(?:imum)?|min(?:imum)?|target|required|diameter|o\.?d|i\.?d|bore|clearance|float|tolerance|gap|space|between|nominal|was|before|after|capacity|speed|temperature|instrument|should|wanted|fit|drained|left over|remaining|available|room|recess|method|level|each|per|number|average|mean|stroke|other|total|overall|housing|shaft|hole|count|free|nameplate|rating|rated|supply|measured|book|manual|drawing|old)\b/;
@@ -292,9 +292,9 @@ function differenceOf(sight: Sight): Remark[] {
   return compared(main, Math.abs(big.si - small.si), [big, small], "the one less the other");
 }
 
-function compared(main: Fact, expected: number, from: Fact[], how: string): Remark[] {
+function compared(main: Fact, expected: number, from: Fact[], how: string, room?: number): Remark[] {
   if (main.quantity.high) return [];
-  const step = Math.max(...[main, ...from].map(roomOf));
+  const step = room ?? Math.max(...[main, ...from].map(roomOf));
   if (Math.abs(main.si - expected) <= step * 1.01 || near(main.si, expected, 0.02)) return [];
   const half = near(main.si, expected / 2, 0.03) || near(main.si, expected * 2, 0.03);
   const should = sayIn(expected, main.quantity, 3);
@@ -335,5 +335,6 @@ function remains(sight: Sight): Remark[] {
     taken.reduce((rest, fact) => rest - fact.si, whole.si),
     [whole, ...taken],
     "what there was less what was taken",
+    main.dimension === "length" ? undefined : stepOf(main) * 2,
   );
 }

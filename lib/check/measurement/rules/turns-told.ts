@@ -1,7 +1,7 @@
 import { near, plain } from "../figures.ts";
-import type { EntryRule } from "../rule.ts";
+import type { EntryRule, Remark } from "../rule.ts";
 import { type Fact, relatedFacts, type Sight } from "../sight.ts";
-import { roleOf, startsInWords, wheelsIn, wheelsOf } from "../wheels.ts";
+import { roleOf, startsInWords, termsOf, wheelsIn, wheelsOf } from "../wheels.ts";
 
 /** "Wheel turns per crank turn": which of two wheels turns how often for a turn of the other. */
 export const turnsTold: EntryRule = {
@@ -14,6 +14,8 @@ export const turnsTold: EntryRule = {
     const said = saidIn(sight);
     if (!said || !(said.times > 0)) return [];
     const values = [...relatedFacts(sight), ...startsInWords(sight)];
+    const cam = camAndCrank(said, sight);
+    if (cam) return cam;
     const pair = twoWheels(values, "count", said) ?? twoWheels(values, "length", said);
     if (!pair || !(pair.subject.si > 0)) return [];
     const should = pair.other.si / pair.subject.si;
@@ -57,6 +59,15 @@ export const turnsTold: EntryRule = {
       finds: 1,
     },
     {
+      says: "a crank that goes slower than its cam",
+      entry: {
+        text: "the crankshaft turns once for two of the camshaft",
+        what: "timing",
+        context: { part: "four-stroke engine" },
+      },
+      finds: 1,
+    },
+    {
       says: "a worm turns sixty times, and not its wheel",
       entry: {
         text: "wheel turns 60 times to one of the worm",
@@ -95,14 +106,31 @@ const reversed = new RegExp(
   `(?:one|1|a|each) turn of(?: the)? ([a-z][a-z -]*?) (?:makes?|gives?|turns?|is|to)(?: the)? ?([a-z -]*?) ?${count} ?(?:turns|revs|revolutions|times)(?: of(?: the)? ([a-z][a-z -]*))?`,
 );
 
+const onceFor = new RegExp(
+  `(?:the )?([a-z][a-z -]*?) (?:turns?|goes round|revolves) once (?:for|to|in) (?:every |each )?${count}${turn}${tail}`,
+);
+const namedBoth =
+  /^(?:ratio of )?([a-z]+)(?: turns| revs)? (?:to|:|\/) ([a-z]+) (?:turns|revs|revolutions)(?: ratio)?$/;
+
 function saidIn({ entry, what, main }: Sight): Said | null {
   const text = entry.text.toLowerCase();
+  if (
+    text.length > 160 ||
+    what.length > 160 ||
+    !/\b(?:turns?|revs?|revolutions?|revolves|makes|speeds?)\b/.test(`${text} ${what}`)
+  )
+    return null;
+  const once = onceFor.exec(text);
+  if (once) return { subject: once[1] ?? "", times: 1 / numberOf(once[2]), other: once[3] ?? "" };
   const hit = spoken.exec(text);
   if (hit) return { subject: hit[1] ?? "", times: numberOf(hit[2]), other: hit[3] ?? "" };
   const many = counted.exec(text);
   if (many) return { subject: many[2] ?? "", times: numberOf(many[1]), other: many[3] ?? "" };
   const back = reversed.exec(text);
   if (back) return { subject: back[4] ?? back[2] ?? "", times: numberOf(back[3]), other: back[1] ?? "" };
+  const terms = main?.quantity.terms?.length === 2 ? main && termsOf(main) : null;
+  const ofBoth = terms ? namedBoth.exec(what) : null;
+  if (terms && ofBoth) return { subject: ofBoth[1] ?? "", times: terms, other: ofBoth[2] ?? "" };
   const label = main && !main.quantity.terms ? perTurn.exec(what) : null;
   const plainValue = main && ["number", "ratio", "angle", "count"].includes(main.dimension);
   return label && plainValue
@@ -130,6 +158,32 @@ const inWords: Record<string, number> = {
 function numberOf(text = ""): number {
   const [, whole = "0", over = "0", under = "1"] = /^(\d+)[- ](\d+)\/(\d+)$/.exec(text) ?? [];
   return inWords[text] ?? (over === "0" ? Number(text) : Number(whole) + Number(over) / Number(under));
+}
+
+/** The cam of a four-stroke turns once for two turns of its crank. */
+function camAndCrank(said: Said, { all }: Sight): Remark[] | null {
+  const [cam, crank] = [/\bcam|half[- ]time|\bmagneto/, /\bcrank|\bengine/];
+  const should =
+    cam.test(said.subject) && crank.test(said.other)
+      ? 0.5
+      : crank.test(said.subject) && cam.test(said.other)
+        ? 2
+        : null;
+  if (
+    should === null ||
+    /\bmagneto\b/.test(`${said.subject} ${said.other}`) ||
+    !/\b(?:four|4)[- ]stroke\b|\botto\b|\btiming\b/.test(all)
+  )
+    return null;
+  if (near(said.times, should, 0.02) || /\b(?:two|2)[- ]stroke\b|\bsteam\b/.test(all)) return [];
+  return [
+    {
+      severity: "wrong",
+      found: `${said.subject}: ${plain(said.times)} turns to one of ${said.other}.`,
+      expected: `${plain(should)} turns: the cam of a four-stroke goes half as fast as its crank.`,
+      meant: "turned about?",
+    },
+  ];
 }
 
 /** The wheels that are spoken of: by their own names, else by what drives and what is driven. */

@@ -169,6 +169,13 @@ const rows: Usual[] = [
     not: /\b(?:marine|ship|locomotive|mill engine|lead ?screw|archimed\w*|tie|water screw)\b/,
   },
   {
+    name: /\b(?:cylinder head|big[- ]end|main bearing|flywheel|wheel|hub|crank(?:shaft)? pulley|con(?:necting)?[- ]rod)\b.{0,10}\b(?:nut|bolt|stud)s?\b/,
+    dimension: "torque",
+    low: 4,
+    high: 3000,
+    not: /\b(?:model|clock|watch|sewing|toy|m[2345]\b|\d ba|pinch|finger|first (?:pass|round|stage)|hand ?wheel|balance wheel|pre-?load|turning|drag)\b/,
+  },
+  {
     name: /\bdwell\b|\b(?:included|cone|taper|seat) angle\b/,
     dimension: "angle",
     low: 0,
