@@ -57,9 +57,10 @@ function saidEach({ main, all }: Sight): Remark[] {
 
 /** "6 V battery" and 14 V at its terminals. */
 function atRest({ main, what, part, facts }: Sight): Remark[] {
+  if (main?.dimension !== "voltage") return [];
   const about = `${what} ${part}`;
   const said = /\b(\d{1,2}) ?(?:v|volts?)\b/.exec(about);
-  if (main?.dimension !== "voltage" || !said || !/\b(?:battery|accumulator)\b/.test(about)) return [];
+  if (!said || !/\b(?:battery|accumulator)\b/.test(about)) return [];
   if (
     /\b(?:charg\w*|supply|series|bank|ht|h\.t|dynamo|generator|grid)\b/.test(about) ||
     !/\b(?:rest|voltage|terminals?|volts|open circuit|standing)\b/.test(what)

@@ -143,7 +143,8 @@ function beatsInWords(all: string): number | null {
 
 /** Beats an hour or a minute, against a beat told in seconds. */
 function inSeconds({ facts, all }: Sight): Remark[] {
-  const [counted, told] = [beatsIn(facts), beatsInWords(all)];
+  const counted = beatsIn(facts);
+  const told = counted ? beatsInWords(all) : null;
   if (!counted || told === null || near(counted.si, told, 0.03)) return [];
   return [
     {

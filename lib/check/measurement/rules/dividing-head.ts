@@ -10,6 +10,7 @@ export const dividingHead: EntryRule = {
     "A dividing head of 40 to 1 turns its work once for forty turns of the crank, so each of N divisions takes 40/N turns. The fraction is set as holes on a circle of the plate. Turned about, the work comes out with another number of teeth.",
   source: "arithmetic: turns for a division are the head's ratio by the divisions",
   check: (sight) => {
+    if (!/dividing|index|rotary|division|circular table/.test(sight.all)) return [];
     const set = settingIn(sight.entry.text.toLowerCase());
     const ratio = headRatio(sight);
     const divisions = divisionsOf(sight);

@@ -10,6 +10,7 @@ export const headOfWater: EntryRule = {
     "Water that stands a metre above the gauge presses with 9.8 kPa, a foot with 0.43 pounds on the square inch, whatever the width of the pipe. A pressure that the height does not give was misread, or the height was.",
   source: "p = ρ g h with 1000 kg/m³ and g = 9.80665 m/s² (NIST SP 811)",
   check: (sight) => {
+    if (!/head|water|tank|above|standpipe/.test(sight.all)) return [];
     const pressure = only(
       sight.facts.filter((fact) => fact.dimension === "pressure" && fact.from !== "limit"),
     );

@@ -12,9 +12,8 @@ export const pairedNames: EntryRule = {
     const named = namesOf(sight);
     if (named.length < 2) return [];
     for (const row of rows) {
-      if (row.not?.test(sight.all) || row.only?.test(sight.all) === false) continue;
       const remark = swapped(named, row);
-      if (remark) return [remark];
+      if (remark && !row.not?.test(sight.all) && row.only?.test(sight.all) !== false) return [remark];
     }
     return [];
   },
