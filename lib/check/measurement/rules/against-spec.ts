@@ -20,8 +20,11 @@ export const againstSpec: EntryRule = {
     )
       return [];
     if (isMix(sight)) return [];
-    for (const limits of limitsOf(sight, main)) {
-      const remark = against(sight, main, limits);
+    const limits = [...limitsOf(sight, main)];
+    const several = limits.filter(({ fact, nominal }) => nominal && fact.from === "spec");
+    if (several.length > 1 && several.some((one) => !against(sight, main, one))) return [];
+    for (const one of limits) {
+      const remark = against(sight, main, one);
       if (remark) return [remark];
     }
     return [];

@@ -92,7 +92,7 @@ const magnitudes = [
   "energy",
 ];
 const signed =
-  /\b(?:deviation|offset|error|differ\w*|correction|datum|relative|protru\w*|proud|stand-?(?:out|off)|deck|above|below|under|overlap|level|camber|caster|castor|toe|lead|lag|taper|shift|change|growth|shrink\w*|position|interference|preload\w*|pre-load\w*|nip|crush|deflection|drift|rise|drop|fall|gain|los(?:s|t|es|ing)|regulation|allowance|fundamental|run-?out|rate|slow|fast|advance|retard|timing|bias|reverse|return|zero|slack|undercut|shrinkage|crown|dish|lap|adjust(?:ment|ed)?|trim|compensation|tolerance|backwards?|step|height|vacuum|depression|suction|stop|squish|recess(?:ed|ion)?|before|grid|offset|lost motion|projection|sunk|sinkage|fit|out of|bow|sag|twist)\b/;
+  /\b(?:against|undersize|oversize|compar\w*|nominal|from (?:zero|standard|true)|deviation|offset|error|differ\w*|correction|datum|relative|protru\w*|proud|stand-?(?:out|off)|deck|above|below|under|overlap|level|camber|caster|castor|toe|lead|lag|taper|shift|change|growth|shrink\w*|position|interference|preload\w*|pre-load\w*|nip|crush|deflection|drift|rise|drop|fall|gain|los(?:s|t|es|ing)|regulation|allowance|fundamental|run-?out|rate|slow|fast|advance|retard|timing|bias|reverse|return|zero|slack|undercut|shrinkage|crown|dish|lap|adjust(?:ment|ed)?|trim|compensation|tolerance|backwards?|step|height|vacuum|depression|suction|stop|squish|recess(?:ed|ion)?|before|grid|offset|lost motion|projection|sunk|sinkage|fit|out of|bow|sag|twist)\b/;
 const sizes =
   /\b(?:thick(?:ness)?|diameter|dia|width|wide|length|long|bore|o\.?d|i\.?d|gap|clearance|play|float|backlash|wall|pitch|depth|gauge|tread|size|travel|stroke|radius|circumference|face|lift|freedom|hole)\b/;
 

@@ -11,7 +11,11 @@ export const boltCircle: EntryRule = {
   source: "geometry: chord is the circle's diameter by sin(180°/N)",
   check: (sight) => {
     const { main, facts, what } = sight;
-    if (!/hole|bolt|stud/.test(sight.all)) return [];
+    if (
+      !/hole|bolt|stud/.test(sight.all) ||
+      /\b(?:diagonal\w*|across|opposite|keyway|dowel|mark)\b/.test(what)
+    )
+      return [];
     const circle = facts.find(
       (fact) => isLength(fact) && /\b(?:pitch circle|bolt circle|p\.?c\.?d\.?|circle)\b/.test(fact.label),
     );

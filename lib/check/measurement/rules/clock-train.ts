@@ -100,7 +100,11 @@ function fromWheel({ facts, all }: Sight): Remark[] {
 }
 
 function fromLength({ facts, all }: Sight): Remark[] {
-  if (!/\bpendulum\b/.test(all) || /\b(?:torsion|compound|400[- ]day|metronome)\b/.test(all)) return [];
+  if (
+    !/\bpendulum\b/.test(all) ||
+    /\b(?:torsion|compound|400[- ]day|metronome|overall|with (?:the )?bob)\b/.test(all)
+  )
+    return [];
   const length = facts.find(
     (fact) =>
       fact.dimension === "length" &&

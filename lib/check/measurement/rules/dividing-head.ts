@@ -11,6 +11,11 @@ export const dividingHead: EntryRule = {
   source: "arithmetic: turns for a division are the head's ratio by the divisions",
   check: (sight) => {
     if (!/dividing|index|rotary|division|circular table/.test(sight.all)) return [];
+    if (
+      !forOne.test(sight.what) ||
+      /\b(?:revolution|full turn|whole turn|half turn|once round|offset)\b/.test(sight.all)
+    )
+      return [];
     const set = settingIn(sight.entry.text.toLowerCase());
     const ratio = headRatio(sight);
     const divisions = divisionsOf(sight);
@@ -56,6 +61,9 @@ export const dividingHead: EntryRule = {
     },
   ],
 };
+
+const forOne =
+  /\b(?:each|every|per|teeth|tooth|slots?|divisions?|divid\w+|index\w*|flutes?|holes?|sides?|graduations?|setting)\b/;
 
 const holes =
   /\b(\d{1,3}) holes? (?:on|in|of) (?:the |a )?(\d{1,3})(?:[- ]hole)? ?(?:circle|row|plate|ring|hole)?/;

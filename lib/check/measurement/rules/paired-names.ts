@@ -75,7 +75,8 @@ const rows: readonly Pair[] = [
       /\b(?:re-?seats?|re-?closes?|shuts again|closes again|blow-?down to|seats again|shuts at|closes at)\b/,
     large: /\b(?:lifts?|pops?|opens?|blows? off)\b/,
     dimensions: ["pressure"],
-    not: /\b(?:vacuum|check|non-?return)\b/,
+    not: /\b(?:vacuum|check|non-?return|switch|contacts?|thermostat)\b/,
+    only: /\bvalve|boiler|relief|safety|receiver\b/,
   },
   {
     small: /\b(?:(?:starts?|begins?) (?:to open|opening)|cracks open|first opens)\b/,

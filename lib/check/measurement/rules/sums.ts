@@ -202,7 +202,8 @@ function times(parts: Fact[], rest: Fact[]): { sum: number; factor: number } | n
 
 function parallel(sight: Sight, main: Fact): Remark[] {
   const ohms = relatedFacts(sight).filter(
-    (fact) => fact.dimension === "resistance" && !/limit|spec|total/.test(fact.name),
+    (fact) =>
+      fact.dimension === "resistance" && !/limit|spec|total|insulation|leak|each|earth/.test(fact.name),
   );
   if (main.dimension !== "resistance" || ohms.length < 2 || ohms.some((one) => one.si <= 0)) return [];
   const joined = 1 / ohms.reduce((all, one) => all + 1 / one.si, 0);
