@@ -174,7 +174,10 @@ function reach(main: Fact, { name, most }: Division): Remark[] {
   ];
 }
 
-function tolerance(sight: Sight, main: Fact, { name, step }: Division): Remark[] {
+function tolerance(sight: Sight, main: Fact, { name, step: division, finest, stated }: Division): Remark[] {
+  // A micrometer is read between its lines.
+  const step =
+    !stated && /\bmicrometer|\bmike\b|\bbore ga/.test(name) ? Math.min(division, finest * 4) : division;
   const limits = sight.facts.find(
     (fact) =>
       (fact.from === "spec" || (fact.from === "related" && /tolerance|spec|limits/.test(fact.name))) &&

@@ -115,7 +115,13 @@ function pitchCircle(sight: Sight): Remark[] {
   const only = teeth.length === 0 ? toothCount(sight) : teeth.length === 1 ? (teeth[0]?.si ?? null) : null;
   if (only === null) return [];
   const module = moduleOf(sight);
-  if (module === null || /\bhelical|bevel|worm\b/.test(sight.all)) return [];
+  if (
+    module === null ||
+    /\bhelical|bevel|worm|long addendum|short addendum|stub|corrected|profile[- ]shift|enlarged\b/.test(
+      sight.all,
+    )
+  )
+    return [];
   if (/\bpitch (?:circle )?dia|\bpcd\b|\bpitch circle\b/.test(what))
     return lengthOff(main, module * only, "teeth by module");
   if (/\b(?:outside|outer|blank|tip|o\.?d\.?|overall) ?(?:dia)?/.test(what))
