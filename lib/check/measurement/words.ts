@@ -88,7 +88,7 @@ export function sideOf(label: string): Side | null {
 }
 
 const clearFit =
-  /\b(?:drops? (?:in|on|into|through|over)|drop fit|slid(?:es?|ing)|running|runs? (?:free|true)|free(?:ly)?|(?:hand|finger) (?:push|fit|press)|(?:by|in by|on by) (?:hand|finger)|slip(?:s|ped)?(?: (?:fit|in|on|over))?|spins?|turns? (?:easily|freely|by)|rotat\w*|floating|easy|clearance|loose|rattl\w*|falls? (?:in|out|through)|wobbl\w*|slack|pushed (?:in|on) by|rocks?)\b/;
+  /\b(?:drop(?:s|ped)? (?:straight |right |easily )?(?:in|on|into|through|over)|drop fit|slid(?:es?|ing)|running|runs? (?:free|true)|free(?:ly)?|(?:hand|finger) (?:push|fit|press)|(?:by|in by|on by) (?:hand|finger)|slip(?:s|ped)?(?: (?:fit|in|on|over))?|spins?|turns? (?:easily|freely|by)|rotat\w*|floating|easy|clearance|loose|rattl\w*|falls? (?:in|out|through)|wobbl\w*|slack|pushed (?:in|on) by|rocks?)\b/;
 const tightFit =
   /\b(?:press(?:ed)?(?: fit| in| on)?|interference|shr[iu]nk|shrunk|driv(?:e|en|ing)(?: fit| in| on)?|force(?:d)?(?: fit| in| on)?|tight|heavy fit|sweated|heat(?:ed)?(?: (?:to fit|and))?|tapped home|hammered|arbor press|hydraulic press|bolt and washers|nip)\b/;
 

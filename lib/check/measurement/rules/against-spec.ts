@@ -128,6 +128,15 @@ export const againstSpec: EntryRule = {
       finds: 1,
     },
     {
+      says: "more than the safe working load",
+      entry: {
+        text: "6.5 t",
+        what: "lifted on the block",
+        context: { verdict: "held well, passed", related: [{ what: "safe working load", text: "5 t" }] },
+      },
+      finds: 1,
+    },
+    {
       says: "or below",
       entry: {
         text: "104 psi",
@@ -214,6 +223,7 @@ const limitNames = new RegExp(limitName.source, "g");
 
 /** A limit by a name of its own ("bore limit") must name what is measured; a bare "limit" always does. */
 function sharesSubject(name: string, { what, part, main }: Sight): boolean {
+  if (/\bsafe working load\b|\bs\.?w\.?l\b/.test(name)) return true;
   if (main?.dimension === "angle" || main?.dimension === "count") return true;
   const rest = name
     .replace(limitNames, "")
@@ -326,15 +336,18 @@ function against(sight: Sight, main: Fact, { fact, low, high, nominal }: Given):
     )
       return { severity: "doubtful", found, expected };
     const fractions = [main, fact].every((one) => one.quantity.value.style.kind === "fraction");
-    const room = isSize(sight)
-      ? 0.06
-      : fractions
-        ? 0.15
-        : careful
-          ? 0.22
-          : decided === "accepted"
-            ? 0.3
-            : 0.45;
+    const room =
+      main.dimension === "thread pitch"
+        ? 0.03
+        : isSize(sight)
+          ? 0.06
+          : fractions
+            ? 0.15
+            : careful
+              ? 0.22
+              : decided === "accepted"
+                ? 0.3
+                : 0.45;
     return share > room ? { severity: "doubtful", found, expected } : null;
   }
   if (decided === "accepted") return { severity: "wrong", found: `${found} It was accepted.`, expected };

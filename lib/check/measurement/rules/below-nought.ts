@@ -112,6 +112,7 @@ function cannotBeNegative(fact: Fact, place: string, all: string): boolean {
       )
     );
   if (magnitudes.includes(fact.dimension)) return true;
+  if (["voltage", "current"].includes(fact.dimension) && /\b(?:rating|rated|fuse)\b/.test(place)) return true;
   if (fact.dimension === "length")
     return (
       (sizes.test(place) && !/\b(?:press|preload\w*|interference|shrink)\b/.test(all)) ||
@@ -130,6 +131,8 @@ function cannotBeNegative(fact: Fact, place: string, all: string): boolean {
 }
 
 function cannotBeNought(fact: Fact, place: string): boolean {
+  if (fact.quantity.ucum === "{tooth}")
+    return !/\b(?:missing|broken|chipped|damaged|worn|bent|lost|stripped|sound|bad)\b/.test(place);
   if (
     /\b(?:run-?out|error|deviation|offset|differ\w*|wear|play|float|leak\w*|loss|drop|reading|change|residual|continuity|bond|earth|balance|idle|stopped|rest|closed|open|off|lost|ovality|taper|nil|none|backlash|no |contact|short\w*|speed|rpm|setting|datum|zero|shake|link|consum\w*|misalign\w*|lash|toe|deflection|bow|twist|proud|protrusion|count)\b/.test(
       place,

@@ -103,6 +103,9 @@ const plainName = (name: string): string =>
     .replace(/[^a-z0-9]+/g, " ")
     .trim();
 
+/** Measured a second time: it may differ a little. */
+const again = /\b(?:second|third|another) (?:look|reading|measurement|measure|time|check|try)\b/;
+
 /** The same words with another value. */
 function twice(sight: Sight): Remark[] {
   const { main, what } = sight;
@@ -112,7 +115,9 @@ function twice(sight: Sight): Remark[] {
       other.dimension !== main.dimension ||
       (other.quantity.role ?? "") !== (main.quantity.role ?? "") ||
       other.quantity.qualifier !== "exact" ||
-      (plainName(other.name) !== plainName(what) && !synonyms(other.name, sight))
+      (plainName(other.name) !== plainName(what) &&
+        !synonyms(other.name, sight) &&
+        !(again.test(other.name) && other.name.includes(plainName(what))))
     )
       continue;
     const counted =
@@ -121,6 +126,7 @@ function twice(sight: Sight): Remark[] {
     const room = counted ? 0 : Math.max(stepOf(main), stepOf(other)) * 1.5;
     const share = counted ? 0 : main.dimension === "length" ? 0.004 : 0.06;
     const kelvin = main.dimension === "temperature" ? 273.15 : 0;
+    if (again.test(other.name) && near(main.si, other.si, 0.2)) continue;
     if (Math.abs(main.si - other.si) <= Math.max(room, share * Math.abs(other.si - kelvin))) continue;
     const stamped =
       /\b(?:stamped|engraved|marked|label|plate|book|drawing|written|card|log|notebook|note)\b/.test(

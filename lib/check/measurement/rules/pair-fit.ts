@@ -225,7 +225,7 @@ const soft =
 
 /** What goes in moves in its hole. */
 const moves = (inner: Fact, outer: Fact, { what }: Sight): boolean =>
-  /\b(?:piston|valve stem|stem|plunger|journal|crank-?pin|running|slides?|sliding|spindle)\b/.test(
+  /\b(?:piston|valve stem|stem|plunger|journal|crank-?pin|running|runs|turns|works|slides?|sliding|spindle)\b/.test(
     `${inner.name} ${what}`,
   ) && !/\bpiston boss|gudgeon|wrist\b/.test(`${inner.name} ${outer.name}`);
 

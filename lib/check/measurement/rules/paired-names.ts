@@ -119,7 +119,7 @@ const rows: readonly Pair[] = [
     not: /\b(?:after|atdc)\b/,
   },
   {
-    small: /\b(?:tare|empty|unladen|dry weight|net)\b/,
+    small: /\b(?:tare|empty|dry|unladen|dry weight|net)\b/,
     large: /\b(?:gross|full|laden|loaded|filled|wet weight)\b/,
     dimensions: ["mass"],
   },

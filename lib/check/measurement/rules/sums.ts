@@ -129,7 +129,7 @@ function alike({ main, all }: Sight): Remark[] {
 }
 
 const wholeWords =
-  /\b(?:total|in all|both|the pair|all three|overall|stack(?:ed)?|sum|altogether|combined|assembled (?:length|height|thickness|width)|complete|pack(?:ed|ing)?(?: height| thickness)?|all (?:shims|washers|spacers|pieces|together)|built up|shim pack|shims? (?:fitted|used)|end to end)\b/;
+  /\b(?:total|in all|across (?:the (?:two|three|pair|lot|string)|all)|both|the pair|all three|overall|stack(?:ed)?|sum|altogether|combined|assembled (?:length|height|thickness|width)|complete|pack(?:ed|ing)?(?: height| thickness)?|all (?:shims|washers|spacers|pieces|together)|built up|shim pack|shims? (?:fitted|used)|end to end)\b/;
 
 const notAPart =
   /\b(?:limit|spec(?:ified)?|allow\w*|max(?:imum)?|min(?:imum)?|target|required|diameter|o\.?d|i\.?d|bore|clearance|float|tolerance|gap|space|between|nominal|was|before|after|capacity|speed|temperature|instrument|should|wanted|fit|drained|left over|remaining|available|room|recess|method|level|each|per|number|average|mean|stroke|other|total|overall|housing|shaft|hole|count|free|nameplate|rating|rated|supply|measured|book|manual|drawing|old)\b/;

@@ -94,13 +94,14 @@ interface Said {
 const count = "(\\d+(?:\\.\\d+)?(?:[- ]\\d+\\/\\d+)?|two|three|four|five|six|eight|ten|twelve|twenty)";
 const for1 = "(?:per|for (?:each|every|one|a)|to (?:one|each|every|1|a)|in (?:one|a))";
 const turn = "(?: ?(?:turns?|revs?|revolutions?)\\b)?";
-const tail = "(?: of)?(?: the| its)? ([a-z][a-z -]*)";
+const sized = "(?:\\d+[- ]?(?:tooth|teeth|t|in|inch|mm)\\.? )?";
+const tail = `(?: of)?(?: the| its)? ${sized}([a-z][a-z -]*)`;
 const perTurn = new RegExp(`^(.*?) ?(?:turns?|revs?|revolutions?) ${for1}${turn}${tail}$`);
 const spoken = new RegExp(
   `(?:the )?([a-z][a-z -]*?) (?:turns?|makes?|does|goes|revolves) ${count} (?:times|turns|revs|revolutions)? ?${for1}${turn}${tail}`,
 );
 const counted = new RegExp(
-  `${count} (?:turns|revs|revolutions) of(?: the)? ([a-z][a-z -]*?) (?:make|give|turn|to|for|per|move)s? (?:one|1|a|each|every)${turn}${tail}`,
+  `${count} (?:turns|revs|revolutions) of(?: the)? ${sized}([a-z][a-z -]*?) (?:make|give|turn|to|for|per|move)s? (?:one|1|a|each|every)${turn}${tail}`,
 );
 const reversed = new RegExp(
   `(?:one|1|a|each) turn of(?: the)? ([a-z][a-z -]*?) (?:makes?|gives?|turns?|is|to)(?: the)? ?([a-z -]*?) ?${count} ?(?:turns|revs|revolutions|times)(?: of(?: the)? ([a-z][a-z -]*))?`,

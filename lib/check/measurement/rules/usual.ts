@@ -176,6 +176,13 @@ const rows: Usual[] = [
     not: /\b(?:model|clock|watch|sewing|toy|m[2345]\b|\d ba|pinch|finger|first (?:pass|round|stage)|hand ?wheel|balance wheel|pre-?load|turning|drag)\b/,
   },
   {
+    name: /\bthickness\b/,
+    dimension: "length",
+    low: 0,
+    high: 0.6,
+    not: /\b(?:foundation|concrete|brickwork|masonry|bed of|stack|pile|dam)\b/,
+  },
+  {
     name: /\bdwell\b|\b(?:included|cone|taper|seat) angle\b/,
     dimension: "angle",
     low: 0,
