@@ -1,8 +1,13 @@
 import { type Draft, unitAfter } from "./draft.ts";
+import { after } from "./text.ts";
 import { percentAt, toleranceAt } from "./tolerance.ts";
 import type { ReadOptions } from "./types.ts";
 import type { UnitAt } from "./unit-at.ts";
 import { unitByCode } from "./units.ts";
+
+/** "6 mm (+0.00/-0.03)": deviations in a bracket, and no conversion with its sign. */
+const bracket = /\s?\((?=\s?(?:±|\+\s?\/\s?-|\+\s?[\d.,]+\s?[/,]\s?[-+]))/y;
+const closing = /\s?\)/y;
 
 /** "25 ±0.02 mm", "25 mm ± 2 thou", "25 mm H7": the unit, and the tolerance before or behind it. */
 export function takeToleranceAndUnit(draft: Draft, text: string, options: ReadOptions): void {
@@ -12,7 +17,9 @@ export function takeToleranceAndUnit(draft: Draft, text: string, options: ReadOp
     draft.unit = unit;
     draft.end = unit.end;
   }
-  const found = value && toleranceAt(text, draft.end, value, options);
+  const place = draft.end;
+  const start = after(bracket, text, place);
+  const found = value && toleranceAt(text, start, value, options);
   if (!found || (draft.second && found.tolerance.kind === "class")) return;
   const own =
     found.tolerance.kind === "limits"
@@ -24,6 +31,7 @@ export function takeToleranceAndUnit(draft: Draft, text: string, options: ReadOp
   if (unit && own && !sameDimension(unit, own)) return;
   draft.unit = unit ?? own ?? undefined;
   draft.end = own?.end ?? found.end;
+  if (start > place) draft.end = after(closing, text, draft.end);
   draft.tolerance =
     found.tolerance.kind === "limits" ? { ...found.tolerance, ucum: own?.codes[0] ?? "" } : found.tolerance;
 }

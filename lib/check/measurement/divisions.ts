@@ -36,7 +36,7 @@ const rows: [RegExp, Record<string, [step: number, finest: number]>, number?][] 
     /\bprotractor|\bbevel gauge|degree (?:disc|wheel|plate)|timing (?:disc|wheel|light|plate|lamp)|strobe/,
     { deg: [1, 0.5] },
   ],
-  [/\bstop ?watch|\bwatch\b|\bclock\b|\btimer\b|\bphone\b/, { s: [0.1, 0.01] }],
+  [/\bstop ?watch|\b(?:wrist|pocket)?-?watch\b|\bclock\b|\btimer\b|\bphone\b/, { s: [0.1, 0.01] }],
   [/\bbathroom|platform scale|luggage|crane scale|steelyard|weighbridge/, { g: [100, 50] }],
   [/\bkitchen|\bscales?\b|\bbalance\b|\bspring balance/, { g: [1, 0.1] }],
   [

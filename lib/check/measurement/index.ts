@@ -11,7 +11,6 @@ import { boltSize } from "./rules/bolt-size.ts";
 import { camSpeed } from "./rules/cam-speed.ts";
 import { capacitorCode } from "./rules/capacitor-code.ts";
 import { cells } from "./rules/cells.ts";
-import { clockRate } from "./rules/clock-rate.ts";
 import { clockTrain } from "./rules/clock-train.ts";
 import { colourCode } from "./rules/colour-code.ts";
 import { compoundTrain } from "./rules/compound-train.ts";
@@ -21,12 +20,15 @@ import { dividingHead } from "./rules/dividing-head.ts";
 import { electricalRatings } from "./rules/electrical-ratings.ts";
 import { electrics } from "./rules/electrics.ts";
 import { engine } from "./rules/engine.ts";
+import { fullCircle } from "./rules/full-circle.ts";
+import { gainsOrLoses } from "./rules/gains-or-loses.ts";
 import { gears } from "./rules/gears.ts";
 import { headOfWater } from "./rules/head-of-water.ts";
 import { holeFor } from "./rules/hole-for.ts";
 import { instrument } from "./rules/instrument.ts";
 import { lossInPercent } from "./rules/loss-in-percent.ts";
 import { markedUnit } from "./rules/marked-unit.ts";
+import { milliOrMicro } from "./rules/milli-or-micro.ts";
 import { mixTold } from "./rules/mix-told.ts";
 import { mixes } from "./rules/mixes.ts";
 import { motorSpeed } from "./rules/motor-speed.ts";
@@ -51,6 +53,7 @@ import { tally } from "./rules/tally.ts";
 import { threadDrills } from "./rules/thread-drills.ts";
 import { threadMates } from "./rules/thread-mates.ts";
 import { threads } from "./rules/threads.ts";
+import { throughRatio } from "./rules/through-ratio.ts";
 import { torque } from "./rules/torque.ts";
 import { transformerTurns } from "./rules/transformer.ts";
 import { turnsTold } from "./rules/turns-told.ts";
@@ -103,10 +106,12 @@ export const entryRules: readonly EntryRule[] = [
   boltLength,
   boltSize,
   boltCircle,
+  fullCircle,
   // what follows from what
   gears,
   turnsTold,
   compoundTrain,
+  throughRatio,
   rimSpeed,
   beltLength,
   dividingHead,
@@ -117,12 +122,13 @@ export const entryRules: readonly EntryRule[] = [
   sineBar,
   camSpeed,
   clockTrain,
-  clockRate,
+  gainsOrLoses,
   motorSpeed,
   electrics,
   sideBySide,
   colourCode,
   capacitorCode,
+  milliOrMicro,
   electricalRatings,
   transformerTurns,
   workingVoltage,

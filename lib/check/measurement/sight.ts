@@ -153,7 +153,11 @@ function factsOf(reading: Reading, origin: Origin): Fact[] {
     case "list":
       return reading.parts.flatMap((part) => factsOf(part, origin));
     case "question":
-      return reading.candidates.slice(0, 1).flatMap((part) => factsOf(part, origin));
+      return reading.candidates
+        .slice(0, 1)
+        .flatMap((part) =>
+          factsOf(reading.words ? ({ words: reading.words, ...part } as Reading) : part, origin),
+        );
     case "bare":
     case "quantity":
       return reading.quantities.slice(0, 1).map((one) => fact(one, origin, reading.words));

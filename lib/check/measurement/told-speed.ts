@@ -56,11 +56,8 @@ export function faster(text: string, { driver, driven }: { driver: Fact; driven:
       text,
     );
   const slow = /\bslow(?:er)?|slows|reduced|steps? down/.test(text);
-  const once = /\bonce (?:for|in|to|per) (?:every |each )?(\d+(?:\.\d+)?|[a-z]+) (?:turn|rev)/.exec(text);
-  const turns = once && (numbers[once[1] ?? ""] ?? Number(once[1]));
   let value: number | null = null;
-  if (turns) value = 1 / turns;
-  else if (part && (fast || slow)) value = part[1] ? 1 / Number(part[1]) : (words[part[2] ?? ""] ?? null);
+  if (part && (fast || slow)) value = part[1] ? 1 / Number(part[1]) : (words[part[2] ?? ""] ?? null);
   else if (count && slow) value = 1 / count;
   else if (count && fast) value = count;
   else if (/\bfaster\b|speeds? up|steps? up/.test(text)) value = Number.POSITIVE_INFINITY;

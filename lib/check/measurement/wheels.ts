@@ -11,20 +11,24 @@ interface Wheel {
   role: "driver" | "driven";
 }
 
-/** The driver and the driven wheel by teeth or by diameter. */
-export function wheelsOf(
-  facts: Fact[],
-  dimension: "count" | "length",
-): { driver: Fact; driven: Fact } | null {
-  const isWheel = (fact: Fact) =>
+/** The wheels among some values, by teeth or by diameter. */
+export const wheelsIn = (facts: readonly Fact[], dimension: "count" | "length"): Fact[] =>
+  facts.filter((fact) =>
     dimension === "count"
       ? isTeeth(fact)
       : fact.dimension === "length" &&
         /\b(?:pulley|sheave|wheel|drum|flywheel|driver|driven|roller|friction|disc|cone|step)\b/.test(
           fact.name,
         ) &&
-        !/\b(?:width|face|bore|length|centre|center|thick|shaft dia|wheel ?base)\b/.test(fact.name);
-  const wheels = facts.filter(isWheel);
+        !/\b(?:width|face|bore|length|centre|center|thick|shaft dia|wheel ?base)\b/.test(fact.name),
+  );
+
+/** The driver and the driven wheel by teeth or by diameter. */
+export function wheelsOf(
+  facts: Fact[],
+  dimension: "count" | "length",
+): { driver: Fact; driven: Fact } | null {
+  const wheels = wheelsIn(facts, dimension);
   const explicitDriver = wheels.find(
     (fact) =>
       /\b(?:driver|driving|input|motor|engine|pinion|worm(?! ?wheel))\b/.test(fact.name) &&

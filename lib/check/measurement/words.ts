@@ -5,7 +5,7 @@ const accepts =
   /\b(?:accept(?:ed|able)?|ok(?:ay)?|fine|pass(?:ed|es)?|good|within|in (?:spec|limits?|tolerance)|refitted|re-?used?|kept|keep|left|serviceable|signed off|fit for use|to spec(?:ification)?|satisfactory|usable|no action|put back|retained|carry on|go|correct|as it should|set|approved|cleared|back in service|ready|leave|leaving)\b/;
 /** Verdicts by which something is done about it. */
 const rejects =
-  /\b(?:reject(?:ed)?|renew(?:ed|al)?|replac(?:e|ed|ement|ing)|scrap(?:ped)?|over(?:size)? (?:limit|the limit)|beyond|worn out|rebor(?:e|ed)|resleeve|sleeved?|re-?grind|regr(?:ou|i)nd|re-?bush(?:ed)?|re-?shim(?:med)?|re-?adjust(?:ed)?|to be (?:adjusted|corrected|made|set|cut|trued|skimmed|turned|ground|machined|reset|redone|repaired)|adjust(?:ed)?|corrected|reset|return(?:ed)?|send back|sent back|not accepted|unacceptable|not ok|no good|fail(?:ed|s)?|condemn(?:ed)?|unserviceable|out of (?:spec|limits?|tolerance|true)|too (?:much|big|small|large|wide|loose|tight|high|low|thin|short|long|worn|slack)|exceeds?|discard(?:ed)?|binned|skim(?:med)?|straighten(?:ed)?|make new|new (?:one|part|bush|ring|bearing|belt|shaft|pin|guide|set|brushes|valve|liner|disc)s?|needs?|must be|order(?:ed)?|remov(?:e|ed)|repair(?:ed)?|recharge|retest|weld(?:ed)?|metal spray|redo|redone|change(?:d)?|swap(?:ped)?|machine(?:d)? out|under limit|below (?:limit|minimum)|drain(?:ed)?|thrown|quarantine|re-?metal(?:led)?|caulk(?:ed)?|re-?line(?:d)?|re-?face(?:d)?|re-?seat(?:ed)?|lap(?:ped)?|hon(?:e|ed)|re-?cut|dress(?:ed)?|true(?:d)? up|bin|rework(?:ed)?|worn)\b/;
+  /\b(?:reject(?:ed)?|renew(?:ed|al)?|replac(?:e|ed|ement|ing)|scrap(?:ped)?|over(?:size)? (?:limit|the limit)|beyond|worn out|rebor(?:e|ed)|resleeve|sleeved?|re-?grind|regr(?:ou|i)nd|re-?bush(?:ed)?|re-?shim(?:med)?|re-?adjust(?:ed)?|to be (?:adjusted|bored|honed|lapped|sleeved|bushed|scraped|straightened|filed|reamed|planed|milled|welded|shimmed|balanced|rewound|faced|dressed|scrapped|corrected|made|set|cut|trued|skimmed|turned|ground|machined|reset|redone|repaired)|adjust(?:ed)?|corrected|reset|return(?:ed)?|send back|sent back|not accepted|unacceptable|not ok|no good|fail(?:ed|s)?|condemn(?:ed)?|unserviceable|out of (?:spec|limits?|tolerance|true)|too (?:much|big|small|large|wide|loose|tight|high|low|thin|short|long|worn|slack)|exceeds?|discard(?:ed)?|binned|skim(?:med)?|straighten(?:ed)?|make new|new (?:one|part|bush|ring|bearing|belt|shaft|pin|guide|set|brushes|valve|liner|disc)s?|needs?|must be|order(?:ed)?|remov(?:e|ed)|repair(?:ed)?|recharge|retest|weld(?:ed)?|metal spray|redo|redone|change(?:d)?|swap(?:ped)?|machine(?:d)? out|under limit|below (?:limit|minimum)|drain(?:ed)?|thrown|quarantine|re-?metal(?:led)?|caulk(?:ed)?|re-?line(?:d)?|re-?face(?:d)?|re-?seat(?:ed)?|lap(?:ped)?|hon(?:e|ed)|re-?cut|dress(?:ed)?|true(?:d)? up|bin|rework(?:ed)?|worn)\b/;
 const notThat =
   /\b(?:not|never|no|n't|without|un)\s+(?:be\s+|been\s+|to\s+be\s+|yet\s+|need(?:ing|ed)?\s+(?:to\s+be\s+)?)?$/;
 
@@ -41,7 +41,7 @@ export function affirmed(text: string, pattern: RegExp): boolean {
 
 /** Gaps and wear: more is worse, so that a limit is a most. */
 export const growsWithWear =
-  /\b(?:clearance|gap|play|float|backlash|lash|run-?out|oval(?:ity)?|taper|wear|slack|bore|inside|i\.?d\.?|hole|shake|eccentricit|bend|bow|warp|distortion|lift|stretch|elongation|sag|leak|loss|drop|misalign|out of|slop|ripple|temperature|pressure|speed|current|resistance|twist|width of (?:slot|groove))/;
+  /\b(?:clearance|gap|play|float|backlash|lash|run-?out|oval(?:ity)?|taper|wear|slack|bore|inside|i\.?d\.?|hole|shake|eccentricit|bend|bow|warp|distortion|lift|stretch|elongation|sag|leak|loss|lost|worn away|drop|misalign|out of|slop|ripple|temperature|pressure|speed|current|resistance|twist|width of (?:slot|groove))/;
 /** Things that wear away: less is worse, so that a limit is a least. */
 export const shrinksWithWear =
   /\b(?:diameter|thickness|thick|journal|shaft|pin|stem|spindle|o\.?d\.?|outside|brush|lining|pad|shoe|tread|length|height|depth of (?:groove|cut)|compression|insulation|tension|load|rate|capacity|hardness|land|wall|teeth|tooth|trunnion)/;
@@ -88,7 +88,7 @@ export function sideOf(label: string): Side | null {
 }
 
 const clearFit =
-  /\b(?:drops? (?:in|on|into|through|over)|drop fit|slid(?:es?|ing)|running|runs? (?:free|true)|free(?:ly)?|(?:hand|finger) (?:push|fit|press)|(?:by|in by|on by) (?:hand|finger)|slip(?:s|ped)?(?: (?:fit|in|on|over))?|spins?|turns? (?:easily|freely|by)|rotat\w*|floating|easy|clearance|loose|rattl\w*|falls? (?:in|out|through)|wobbl\w*|slack|pushed (?:in|on) by|rocks?)\b/;
+  /\b(?:drop(?:s|ped)? (?:straight |right |easily )?(?:in|on|into|through|over)|drop fit|slid(?:es?|ing)|running|runs? (?:free|true)|free(?:ly)?|(?:hand|finger) (?:push|fit|press)|(?:by|in by|on by) (?:hand|finger)|slip(?:s|ped)?(?: (?:fit|in|on|over))?|spins?|turns? (?:easily|freely|by)|rotat\w*|floating|easy|clearance|loose|rattl\w*|falls? (?:in|out|through)|wobbl\w*|slack|pushed (?:in|on) by|rocks?)\b/;
 const tightFit =
   /\b(?:press(?:ed)?(?: fit| in| on)?|interference|shr[iu]nk|shrunk|driv(?:e|en|ing)(?: fit| in| on)?|force(?:d)?(?: fit| in| on)?|tight|heavy fit|sweated|heat(?:ed)?(?: (?:to fit|and))?|tapped home|hammered|arbor press|hydraulic press|bolt and washers|nip)\b/;
 

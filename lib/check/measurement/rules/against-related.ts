@@ -39,6 +39,15 @@ export const againstRelated: EntryRule = {
       finds: 0,
     },
     {
+      says: "a hundred times the other corner",
+      entry: {
+        text: "0.150 in",
+        what: "feeler under the straight edge",
+        context: { related: [{ what: "feeler at the other corner", text: "0.0015 in" }] },
+      },
+      finds: 1,
+    },
+    {
       says: "another thing altogether",
       entry: {
         text: "0.002 in",
@@ -70,7 +79,7 @@ const wordsOf = (text: string): string[] => text.match(/[a-z]{2,}/g) ?? [];
 const peerOrPart = (word: string, about: string): boolean =>
   peer.test(word) ||
   about.includes(word.replace(/s$/, "")) ||
-  /^(?:the|of|on|in|side|cylinder|cyl|end|one|no|number|time|year|reading|taken|off|figure|value|set|bank|row|and|at|last|with|by|from|as|for)$/.test(
+  /^(?:the|of|on|in|side|cylinder|cyl|end|one|no|number|time|year|reading|taken|off|figure|value|set|bank|row|pair|pairs|corner|edge|top|bottom|middle|centre|spot|place|post|station|leg|foot|face|half|turn|quarter|again|under|over|across|along|above|below|and|at|last|with|by|from|as|for)$/.test(
     word,
   );
 

@@ -19,8 +19,12 @@ export const againstSpec: EntryRule = {
       /\b(?:black|brown|red|orange|yellow|violet|gr[ae]y)\b/i.test(sight.entry.context.spec ?? "")
     )
       return [];
-    for (const limits of limitsOf(sight, main)) {
-      const remark = against(sight, main, limits);
+    if (isMix(sight)) return [];
+    const limits = [...limitsOf(sight, main)];
+    const several = limits.filter(({ fact, nominal }) => nominal && fact.from === "spec");
+    if (several.length > 1 && several.some((one) => !against(sight, main, one))) return [];
+    for (const one of limits) {
+      const remark = against(sight, main, one);
       if (remark) return [remark];
     }
     return [];
@@ -97,6 +101,42 @@ export const againstSpec: EntryRule = {
       finds: 1,
     },
     {
+      says: "thinner than that at which it is renewed, and kept",
+      entry: {
+        text: "4.1 mm",
+        what: "brake lining left",
+        context: { spec: "renew under 5 mm", verdict: "good for another year" },
+      },
+      finds: 1,
+    },
+    {
+      says: "thicker than that",
+      entry: {
+        text: "5.6 mm",
+        what: "brake lining left",
+        context: { spec: "renew under 5 mm", verdict: "good" },
+      },
+      finds: 0,
+    },
+    {
+      says: "so much out of true, where less is allowed",
+      entry: {
+        text: "7 mm out of true",
+        what: "rim",
+        context: { spec: "within 3 mm", verdict: "good enough, fitted" },
+      },
+      finds: 1,
+    },
+    {
+      says: "more than the safe working load",
+      entry: {
+        text: "6.5 t",
+        what: "lifted on the block",
+        context: { verdict: "held well, passed", related: [{ what: "safe working load", text: "5 t" }] },
+      },
+      finds: 1,
+    },
+    {
       says: "or below",
       entry: {
         text: "104 psi",
@@ -131,7 +171,10 @@ interface Given {
 }
 
 const decisionOf = (sight: Sight) => decisionIn(`${sight.verdict} ${sight.remarks} ${wordsAfter(sight)}`);
-const wordsAfter = (sight: Sight) => sight.entry.text.toLowerCase().replace(/\bin\b/g, "");
+const wordsAfter = (sight: Sight) =>
+  sight.entry.text
+    .toLowerCase()
+    .replace(/\bin\b|\bout of (?:true|round|square|line|parallel|level|flat|balance|upright|plumb)\b/g, "");
 
 /** Related values that are limits of this one. */
 const limitName =
@@ -148,9 +191,27 @@ function* limitsOf(sight: Sight, main: Fact): Generator<Given> {
       fact.from === "spec" ||
       fact.from === "limit" ||
       (fact.from === "related" && limitName.test(fact.label) && sharesSubject(fact.name, sight));
-    if (about && !/\bnew\b|\bfor (?:a )?new\b|interval|wheel ?base/.test(fact.name)) yield given(sight, fact);
+    if (
+      about &&
+      !ofAnotherSize(fact, sight) &&
+      !/\bnew\b|\bfor (?:a )?new\b|interval|wheel ?base/.test(fact.name)
+    )
+      yield given(sight, fact);
   }
 }
+
+const sizeWord =
+  /\b(?:pitch|lead|width|length|thickness|diameter|bore|stroke|travel|depth|height|radius|clearance|gap)\b/;
+
+/** "Four starts, 3 mm pitch" beside a lead: the specification names another size than was measured. */
+function ofAnotherSize({ label, name, from }: Fact, { what }: Sight): boolean {
+  const [named, own] = [sizeWord.exec(label.slice(name.length))?.[0], sizeWord.exec(what)?.[0]];
+  return from === "spec" && named !== undefined && own !== undefined && !what.includes(named);
+}
+
+/** "60 tin 40 lead": parts without a unit, which no single figure limits. */
+const isMix = ({ reading }: Sight): boolean =>
+  reading.kind === "list" && reading.parts.length > 1 && reading.parts.every((part) => part.kind === "bare");
 
 /** "±1 g at 1 kg": the second is where the first holds, and no limit itself. */
 const isCondition = (fact: Fact, all: readonly Fact[]): boolean =>
@@ -162,11 +223,12 @@ const limitNames = new RegExp(limitName.source, "g");
 
 /** A limit by a name of its own ("bore limit") must name what is measured; a bare "limit" always does. */
 function sharesSubject(name: string, { what, part, main }: Sight): boolean {
+  if (/\bsafe working load\b|\bs\.?w\.?l\b/.test(name)) return true;
   if (main?.dimension === "angle" || main?.dimension === "count") return true;
   const rest = name
     .replace(limitNames, "")
     .replace(
-      /\b(?:the|for|of|wear|service|by|in|value|figure|says|from|'s|s|setting|range|is|as|upper|lower|working)\b|[^a-z ]/g,
+      /\b(?:the|for|of|loss|lost|wasting|wear|service|by|in|value|figure|says|from|'s|s|setting|range|is|as|upper|lower|working)\b|[^a-z ]/g,
       " ",
     )
     .trim();
@@ -178,13 +240,27 @@ function sharesSubject(name: string, { what, part, main }: Sight): boolean {
     );
 }
 
-/** What is done to a part that is past its limit: "scrap above", "renew if under". */
-const discard =
-  "\\b(?:scrap|renew|replace|discard|reject|change|condemn|throw (?:out|away)|withdraw|re-?bush|rebore|regrind|re-?line|take out of service)";
+const discarded =
+  /\b(?:scrap|renew|replace|discard|reject|change|condemn|throw (?:out|away)|withdraw|re-?bush|rebore|regrind|re-?line|take out of service)\b(?: it)?(?: when| if| once| at| it is| it falls| it gets| it reaches| anything| all)* (below|under|less than|thinner than|shorter than|down to|smaller than|above|over|beyond|past|more than|longer than|thicker than|exceeding)\b/;
+
+/** "Scrap above", "renew under": where a part is past its limit, and no longer good. */
+function pastWhich(place: string): "above" | "below" | null {
+  const word = discarded.exec(place)?.[1];
+  if (!word) return null;
+  return /^(?:above|over|beyond|past|more|longer|thicker|exceeding)/.test(word) ? "above" : "below";
+}
 
 function given({ what }: Sight, fact: Fact): Given {
   const { label, quantity } = fact;
   const place = `${label} ${fact.raw.toLowerCase()}`;
+  const past = quantity.high ? null : pastWhich(place);
+  if (past)
+    return {
+      fact,
+      low: past === "below" ? fact.si : null,
+      high: past === "above" ? fact.si : null,
+      nominal: false,
+    };
   const single = quantity.qualifier === "exact" && !quantity.tolerance && !quantity.high;
   if (!single)
     return {
@@ -196,17 +272,11 @@ function given({ what }: Sight, fact: Fact): Given {
   const least =
     /\b(?:min(?:imum)?|at least|(?:not|never|no) (?:less|under|below|thinner|shorter|smaller|lower)|or (?:more|above|over|higher|longer|thicker)|and (?:over|above|up|upwards)|lowest|lower limit)\b/.test(
       place,
-    ) ||
-    new RegExp(
-      `${discard} (?:when |if |once |at |it (?:is|falls) )*(?:below|under|less than|thinner than|shorter than|down to|smaller than)\\b`,
-    ).test(place);
+    );
   const most =
-    /\b(?:max(?:imum)?|at most|(?:not|never|no) (?:to )?(?:more|over|above|beyond|longer|thicker|larger|exceed(?:ing)?)|up to|or (?:less|below|under|lower|shorter|thinner)|highest|upper limit|safe working|rated|permissible|allow(?:ed|able)|and (?:under|below))\b/.test(
+    /\b(?:max(?:imum)?|at most|(?:not|never|no) (?:to )?(?:more|over|above|beyond|longer|thicker|larger|exceed(?:ing)?)|up to|within|or (?:less|below|under|lower|shorter|thinner)|highest|upper limit|safe working|rated|permissible|allow(?:ed|able)|and (?:under|below))\b/.test(
       place,
-    ) ||
-    new RegExp(
-      `${discard} (?:when |if |once |at |it (?:is|reaches|gets) )*(?:above|over|beyond|past|more than|longer than|thicker than|exceeding|it exceeds)\\b`,
-    ).test(place);
+    );
   if (least) return { fact, low: fact.si, high: null, nominal: false };
   if (most) return { fact, low: null, high: fact.si, nominal: false };
   if (fact.from === "limit" || /\blimit\b/.test(place)) {
@@ -266,15 +336,18 @@ function against(sight: Sight, main: Fact, { fact, low, high, nominal }: Given):
     )
       return { severity: "doubtful", found, expected };
     const fractions = [main, fact].every((one) => one.quantity.value.style.kind === "fraction");
-    const room = isSize(sight)
-      ? 0.06
-      : fractions
-        ? 0.15
-        : careful
-          ? 0.22
-          : decided === "accepted"
-            ? 0.3
-            : 0.45;
+    const room =
+      main.dimension === "thread pitch"
+        ? 0.03
+        : isSize(sight)
+          ? 0.06
+          : fractions
+            ? 0.15
+            : careful
+              ? 0.22
+              : decided === "accepted"
+                ? 0.3
+                : 0.45;
     return share > room ? { severity: "doubtful", found, expected } : null;
   }
   if (decided === "accepted") return { severity: "wrong", found: `${found} It was accepted.`, expected };

@@ -92,7 +92,7 @@ const magnitudes = [
   "energy",
 ];
 const signed =
-  /\b(?:deviation|offset|error|differ\w*|correction|datum|relative|protru\w*|proud|stand-?(?:out|off)|deck|above|below|under|overlap|level|camber|caster|castor|toe|lead|lag|taper|shift|change|growth|shrink\w*|position|interference|preload\w*|pre-load\w*|nip|crush|deflection|drift|rise|drop|fall|gain|los(?:s|t|es|ing)|regulation|allowance|fundamental|run-?out|rate|slow|fast|advance|retard|timing|bias|reverse|return|zero|slack|undercut|shrinkage|crown|dish|lap|adjust(?:ment|ed)?|trim|compensation|tolerance|backwards?|step|height|vacuum|depression|suction|stop|squish|recess(?:ed|ion)?|before|grid|offset|lost motion|projection|sunk|sinkage|fit|out of|bow|sag|twist)\b/;
+  /\b(?:against|undersize|oversize|compar\w*|nominal|from (?:zero|standard|true)|deviation|offset|error|differ\w*|correction|datum|relative|protru\w*|proud|stand-?(?:out|off)|deck|above|below|under|overlap|level|camber|caster|castor|toe|lead|lag|taper|shift|change|growth|shrink\w*|position|interference|preload\w*|pre-load\w*|nip|crush|deflection|drift|rise|drop|fall|gain|los(?:s|t|es|ing)|regulation|allowance|fundamental|run-?out|rate|slow|fast|advance|retard|timing|bias|reverse|return|zero|slack|undercut|shrinkage|crown|dish|lap|adjust(?:ment|ed)?|trim|compensation|tolerance|backwards?|step|height|vacuum|depression|suction|stop|squish|recess(?:ed|ion)?|before|grid|offset|lost motion|projection|sunk|sinkage|fit|out of|bow|sag|twist)\b/;
 const sizes =
   /\b(?:thick(?:ness)?|diameter|dia|width|wide|length|long|bore|o\.?d|i\.?d|gap|clearance|play|float|backlash|wall|pitch|depth|gauge|tread|size|travel|stroke|radius|circumference|face|lift|freedom|hole)\b/;
 
@@ -112,6 +112,7 @@ function cannotBeNegative(fact: Fact, place: string, all: string): boolean {
       )
     );
   if (magnitudes.includes(fact.dimension)) return true;
+  if (["voltage", "current"].includes(fact.dimension) && /\b(?:rating|rated|fuse)\b/.test(place)) return true;
   if (fact.dimension === "length")
     return (
       (sizes.test(place) && !/\b(?:press|preload\w*|interference|shrink)\b/.test(all)) ||
@@ -130,12 +131,19 @@ function cannotBeNegative(fact: Fact, place: string, all: string): boolean {
 }
 
 function cannotBeNought(fact: Fact, place: string): boolean {
+  if (fact.quantity.ucum === "{tooth}")
+    return !/\b(?:missing|broken|chipped|damaged|worn|bent|lost|stripped|sound|bad)\b/.test(place);
   if (
     /\b(?:run-?out|error|deviation|offset|differ\w*|wear|play|float|leak\w*|loss|drop|reading|change|residual|continuity|bond|earth|balance|idle|stopped|rest|closed|open|off|lost|ovality|taper|nil|none|backlash|no |contact|short\w*|speed|rpm|setting|datum|zero|shake|link|consum\w*|misalign\w*|lash|toe|deflection|bow|twist|proud|protrusion|count)\b/.test(
       place,
     )
   )
     return false;
+  if (fact.dimension === "angle")
+    return (
+      /\bturns?\b/.test(fact.quantity.unit) &&
+      /\bnumber of turns|primary|secondary|winding|wound\b/.test(place)
+    );
   if (fact.dimension === "count")
     return (
       /\b(?:teeth|poles|cylinders|leaves|spokes)\b/.test(place) &&

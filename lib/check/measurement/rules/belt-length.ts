@@ -11,7 +11,7 @@ export const beltLength: EntryRule = {
   source: "geometry: L = 2C + π(D + d)/2 + (D - d)²/4C, crossed with (D + d)²",
   check: (sight) => {
     const { main, what, all } = sight;
-    const told = main && belt.test(what) ? lastLength(sight) : null;
+    const told = main && what.includes("belt") && belt.test(what) ? lastLength(sight) : null;
     const centres = sight.facts.find(
       (fact) => isLength(fact) && /\b(?:centres?|centers?)\b/.test(fact.label),
     );

@@ -11,13 +11,19 @@ export const boltCircle: EntryRule = {
   source: "geometry: chord is the circle's diameter by sin(180°/N)",
   check: (sight) => {
     const { main, facts, what } = sight;
+    if (
+      !/hole|bolt|stud/.test(sight.all) ||
+      /\b(?:diagonal\w*|across|opposite|keyway|dowel|mark)\b/.test(what)
+    )
+      return [];
     const circle = facts.find(
       (fact) => isLength(fact) && /\b(?:pitch circle|bolt circle|p\.?c\.?d\.?|circle)\b/.test(fact.label),
     );
     const count = countOf(sight);
-    if (!circle || count === null) return [];
-    if (main?.dimension === "angle" && /\b(?:between|apart|spacing|each|angle)\b/.test(what))
-      return angle(main, count);
+    if (count === null) return [];
+    if (main?.dimension === "angle" && /\b(?:between|apart|spacing|hole to hole)\b/.test(what))
+      return /\bequal|\bevenly\b/.test(sight.all) ? angle(main, count) : [];
+    if (!circle) return [];
     const chord = facts.find((fact) => isLength(fact) && fact !== circle && between.test(fact.label));
     if (!chord || ![chord, circle].includes(main as Fact)) return [];
     const should = circle.si * Math.sin(Math.PI / count);
@@ -48,6 +54,15 @@ export const boltCircle: EntryRule = {
         },
       },
       finds: 0,
+    },
+    {
+      says: "six stand sixty degrees apart",
+      entry: {
+        text: "45°",
+        what: "between neighbouring studs",
+        context: { related: [{ what: "studs", text: "6, equally spaced" }] },
+      },
+      finds: 1,
     },
     {
       says: "the next but one",

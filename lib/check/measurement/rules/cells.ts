@@ -9,7 +9,7 @@ export const cells: EntryRule = {
   explanation:
     "The volts of cells in a row add up. A lead-acid cell has two, a little less when it is run down and up to 2.7 while it gasses on charge.",
   source: "arithmetic; nominal voltage of a lead-acid cell: common practice, no source",
-  check: (sight) => firstOf(sight, saidEach, oneCell, counted),
+  check: (sight) => firstOf(sight, saidEach, oneCell, counted, atRest),
   examples: [
     {
       says: "six cells of 1.5 V are 9 V",
@@ -31,6 +31,11 @@ export const cells: EntryRule = {
       entry: { text: "2.1 V", what: "cell voltage", context: { part: "lead-acid cell" } },
       finds: 0,
     },
+    {
+      says: "no battery of six volts stands at fourteen",
+      entry: { text: "14.2 V", what: "battery at rest", context: { part: "6 V battery" } },
+      finds: 1,
+    },
   ],
 };
 
@@ -46,6 +51,29 @@ function saidEach({ main, all }: Sight): Remark[] {
       found: `${main.raw} from ${said[0]}.`,
       expected: `About ${sayIn(should, main.quantity, 3)}.`,
       meant: `${plain(should)} V?`,
+    },
+  ];
+}
+
+/** "6 V battery" and 14 V at its terminals. */
+function atRest({ main, what, part, facts }: Sight): Remark[] {
+  if (main?.dimension !== "voltage") return [];
+  const about = `${what} ${part}`;
+  const said = /\b(\d{1,2}) ?(?:v|volts?)\b/.exec(about);
+  if (!said || !/\b(?:battery|accumulator)\b/.test(about)) return [];
+  if (
+    /\b(?:charg\w*|supply|series|bank|ht|h\.t|dynamo|generator|grid)\b/.test(about) ||
+    !/\b(?:rest|voltage|terminals?|volts|open circuit|standing)\b/.test(what)
+  )
+    return [];
+  const nominal = Number(said[1]);
+  if (facts.filter((fact) => fact.dimension === "voltage").length > 2 || main.si <= nominal * 1.3) return [];
+  return [
+    {
+      severity: "doubtful",
+      found: `${what}: ${main.raw}, of a battery of ${nominal} V.`,
+      expected: `Up to ${plain(nominal * 1.2, 3)} V off the charger.`,
+      source: "common practice, no source: nominal voltage of a lead-acid cell",
     },
   ];
 }

@@ -100,7 +100,11 @@ function fromWheel({ facts, all }: Sight): Remark[] {
 }
 
 function fromLength({ facts, all }: Sight): Remark[] {
-  if (!/\bpendulum\b/.test(all) || /\b(?:torsion|compound|400[- ]day|metronome)\b/.test(all)) return [];
+  if (
+    !/\bpendulum\b/.test(all) ||
+    /\b(?:torsion|compound|400[- ]day|metronome|overall|with (?:the )?bob)\b/.test(all)
+  )
+    return [];
   const length = facts.find(
     (fact) =>
       fact.dimension === "length" &&
@@ -143,7 +147,8 @@ function beatsInWords(all: string): number | null {
 
 /** Beats an hour or a minute, against a beat told in seconds. */
 function inSeconds({ facts, all }: Sight): Remark[] {
-  const [counted, told] = [beatsIn(facts), beatsInWords(all)];
+  const counted = beatsIn(facts);
+  const told = counted ? beatsInWords(all) : null;
   if (!counted || told === null || near(counted.si, told, 0.03)) return [];
   return [
     {
@@ -164,7 +169,7 @@ function beats(sight: Sight): Remark[] {
       ?.replace(/[ ,]/g, "") ?? Number.NaN,
   );
   const second = Number(
-    /\b(\d{1,2}(?:\.\d{1,3})?) ?(?:beats|ticks|vibrations) ?(?:per|a|\/|each) ?(?:second|s|sec)\b/.exec(
+    /\b(\d{1,2}(?:\.\d{1,3})?) ?(?:beats|ticks|vibrations)? ?(?:per|a|\/|each) ?(?:second|s|sec)\b/.exec(
       sight.all,
     )?.[1] ?? Number.NaN,
   );

@@ -103,6 +103,9 @@ const plainName = (name: string): string =>
     .replace(/[^a-z0-9]+/g, " ")
     .trim();
 
+/** Measured a second time: it may differ a little. */
+const again = /\b(?:second|third|another) (?:look|reading|measurement|measure|time|check|try)\b/;
+
 /** The same words with another value. */
 function twice(sight: Sight): Remark[] {
   const { main, what } = sight;
@@ -112,7 +115,9 @@ function twice(sight: Sight): Remark[] {
       other.dimension !== main.dimension ||
       (other.quantity.role ?? "") !== (main.quantity.role ?? "") ||
       other.quantity.qualifier !== "exact" ||
-      (plainName(other.name) !== plainName(what) && !synonyms(other.name, sight))
+      (plainName(other.name) !== plainName(what) &&
+        !synonyms(other.name, sight) &&
+        !(again.test(other.name) && other.name.includes(plainName(what))))
     )
       continue;
     const counted =
@@ -121,6 +126,7 @@ function twice(sight: Sight): Remark[] {
     const room = counted ? 0 : Math.max(stepOf(main), stepOf(other)) * 1.5;
     const share = counted ? 0 : main.dimension === "length" ? 0.004 : 0.06;
     const kelvin = main.dimension === "temperature" ? 273.15 : 0;
+    if (again.test(other.name) && near(main.si, other.si, 0.2)) continue;
     if (Math.abs(main.si - other.si) <= Math.max(room, share * Math.abs(other.si - kelvin))) continue;
     const stamped =
       /\b(?:stamped|engraved|marked|label|plate|book|drawing|written|card|log|notebook|note)\b/.test(
@@ -222,6 +228,9 @@ function before(sight: Sight): Remark[] {
 /** "4 of 3 bolts": more than there are. */
 function moreThanThereAre({ entry }: Sight): Remark[] {
   const said =
+    /\b(\d{1,3}) (?:[a-z]+ ){0,2}(?:missing|broken|cracked|bad|loose|good|tight|sound|failed|stripped|worn|bent|left) (?:out )?of (?:the |its )?(\d{1,3})\b(?! ?(?:mm|in\b|cm|thou|m\b))/i.exec(
+      entry.text,
+    ) ??
     /\b(\d{1,3}) (?:out )?of (?:the |its )?(\d{1,3}) (?!thou|mm|in\b|cm|m\b|v\b|ohm)[a-z]{3,}/i.exec(
       entry.text,
     );
@@ -274,6 +283,9 @@ const opposed: [RegExp, RegExp][] = [
   ],
   [/\bno (?:end )?(?:play|float|clearance|movement)\b|\bnil (?:play|float)\b/, /$^/],
   [/\bpositive earth\b/, /\bnegative earth\b/],
+  [/\bsingle[- ]phase\b|\b1[- ]phase\b/, /\b(?:three|3)[- ]phase\b(?!.{0,20}\b(?:inverter|converter)\b)/],
+  [/\b(?:two|2)[- ]stroke\b/, /\b(?:four|4)[- ]stroke\b/],
+  [/\bseized(?: solid)?\b/, /\b(?:turns|spins|runs) (?:freely|easily)\b/],
   [/\bnever (?:run|fitted|used)\b/, /\bworn out in use\b/],
 ];
 
@@ -288,7 +300,9 @@ function words({ all, main, remarks, what }: Sight): Remark[] {
     )
   )
     return [{ severity: "doubtful", found: `${main.raw}, and “${remarks}”.`, expected: "One of the two." }];
-  const pair = opposed.find(([a, b]) => a.test(all) && b.test(all));
+  const pair = /\b(?:inverter|converter|was|before|oil|now)\b/.test(all)
+    ? opposed.find(([a, b], i) => i < opposed.length - 4 && a.test(all) && b.test(all))
+    : opposed.find(([a, b]) => a.test(all) && b.test(all));
   return pair
     ? [
         {

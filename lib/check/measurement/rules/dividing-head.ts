@@ -10,6 +10,12 @@ export const dividingHead: EntryRule = {
     "A dividing head of 40 to 1 turns its work once for forty turns of the crank, so each of N divisions takes 40/N turns. The fraction is set as holes on a circle of the plate. Turned about, the work comes out with another number of teeth.",
   source: "arithmetic: turns for a division are the head's ratio by the divisions",
   check: (sight) => {
+    if (!/dividing|index|rotary|division|circular table/.test(sight.all)) return [];
+    if (
+      !forOne.test(sight.what) ||
+      /\b(?:revolution|full turn|whole turn|half turn|once round|offset)\b/.test(sight.all)
+    )
+      return [];
     const set = settingIn(sight.entry.text.toLowerCase());
     const ratio = headRatio(sight);
     const divisions = divisionsOf(sight);
@@ -56,17 +62,27 @@ export const dividingHead: EntryRule = {
   ],
 };
 
+const forOne =
+  /\b(?:each|every|per|teeth|tooth|slots?|divisions?|divid\w+|index\w*|flutes?|holes?|sides?|graduations?|setting)\b/;
+
 const holes =
   /\b(\d{1,3}) holes? (?:on|in|of) (?:the |a )?(\d{1,3})(?:[- ]hole)? ?(?:circle|row|plate|ring|hole)?/;
-const turns = /\b(\d{1,3}|one|two|three|four|five) (?:full |whole |complete )?turns?\b/;
+const turns =
+  /\b(\d{1,3}(?:[- ]\d{1,2}\/\d{1,2}|\.\d+)?|\d{1,2}\/\d{1,2}|one|two|three|four|five) (?:full |whole |complete )?turns?\b/;
 const inWords: Record<string, number> = { one: 1, two: 2, three: 3, four: 4, five: 5 };
 
 /** Turns of the crank, whole and in holes. */
 function settingIn(text: string): number | null {
   const [whole, part] = [turns.exec(text), holes.exec(text)];
   if (!whole && !part) return null;
-  const full = whole ? (inWords[whole[1] ?? ""] ?? Number(whole[1])) : 0;
+  const full = whole ? (inWords[whole[1] ?? ""] ?? numberOf(whole[1] ?? "")) : 0;
   return full + (part ? Number(part[1]) / Number(part[2]) : 0);
+}
+
+/** "3-1/3" is three and a third. */
+function numberOf(text: string): number {
+  const [, whole = "0", over, under] = /^(?:(\d+)[- ])?(\d+)\/(\d+)$/.exec(text) ?? [];
+  return over ? Number(whole) + Number(over) / Number(under) : Number(text);
 }
 
 const isHead =

@@ -53,6 +53,7 @@ function ratings(sight: Sight): Remark[] {
         fact !== rated &&
         fact.dimension === rated.dimension &&
         !isRating(fact, sight) &&
+        !/\b(?:test(?:ed)?|proof|flash|megger|insulation)\b/.test(fact.name) &&
         (fact.from === "text" || rated.from === "text"),
     );
     if (real && real.si > rated.si * 1.02) {

@@ -183,6 +183,7 @@ function lawRemark({ main }: Sight, values: Fact[], should: Partial<Record<strin
 /** Resistors in series add up; a resistor's nominal value is of a series. */
 function series(sight: Sight): Remark[] {
   const { main, what } = sight;
+  if (/\b(?:one|each|first|second) of\b/.test(what)) return [];
   if (main?.dimension !== "resistance" || !/\bseries\b/.test(sight.all) || /\bE\d+ series\b/i.test(sight.all))
     return [];
   const parts = relatedFacts(sight).filter((fact) => fact.dimension === "resistance");

@@ -120,7 +120,7 @@ function digits(sight: Sight, main: Fact, division: Division): Remark[] {
 function onDivision(main: Fact, { name, step }: Division): boolean {
   const size = main.dimension === "temperature" ? main.quantity.value.number : main.si;
   const grain = /\b(?:vernier|calipers?|digital)\b/.test(name) ? step : step / 2;
-  return isMultiple(size, grain) && written1(main) > step * 0.04;
+  return isMultiple(size, grain) && written1(main) > step * 0.015;
 }
 
 const places = ({ quantity: { value } }: Fact): number =>
@@ -174,7 +174,10 @@ function reach(main: Fact, { name, most }: Division): Remark[] {
   ];
 }
 
-function tolerance(sight: Sight, main: Fact, { name, step }: Division): Remark[] {
+function tolerance(sight: Sight, main: Fact, { name, step: division, finest, stated }: Division): Remark[] {
+  // A micrometer is read between its lines.
+  const step =
+    !stated && /\bmicrometer|\bmike\b|\bbore ga/.test(name) ? Math.min(division, finest * 4) : division;
   const limits = sight.facts.find(
     (fact) =>
       (fact.from === "spec" || (fact.from === "related" && /tolerance|spec|limits/.test(fact.name))) &&

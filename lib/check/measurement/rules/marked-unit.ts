@@ -65,13 +65,15 @@ const marks =
 const marksName =
   /\b(?:marked|graduated|calibrated|scaled|divided|reads?|scale|dial|engraved|figured)\b.{0,14}\b(?:in|unit|units)$|\bunits? (?:on|of) (?:the )?(?:dial|scale|gauge)/;
 
+const twoScales = /\bin \S+ ?(?:and|or|\/|&|,) ?\S+/;
+
 /** The unit that the instrument is said to have, if it is of the value's own kind. */
 function markedIn({ instrument, entry, decimal }: Sight, main: Fact): { ucum: string; unit: string } | null {
   const related = (entry.context.related ?? []).find(
     ({ what, text }) => marksName.test(what.toLowerCase()) && text.length < 24,
   );
   const said = related?.text ?? marks.exec(instrument)?.[1];
-  if (!said || /\d/.test(said)) return null;
+  if (!said || /\d/.test(said) || twoScales.test(instrument)) return null;
   const reading = read(`1 ${said.trim()}`, { decimal });
   const [one] = reading.kind === "quantity" ? reading.quantities : [];
   return one && one.dimension === main.dimension ? { ucum: one.ucum, unit: said.trim() } : null;

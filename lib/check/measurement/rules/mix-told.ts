@@ -1,6 +1,6 @@
 import { near } from "../figures.ts";
 import type { EntryRule } from "../rule.ts";
-import type { Sight } from "../sight.ts";
+import type { Fact, Sight } from "../sight.ts";
 
 /** A mix in parts against the sheet that says how it is made. */
 export const mixTold: EntryRule = {
@@ -10,6 +10,7 @@ export const mixTold: EntryRule = {
     "Twenty parts of water to one of oil is suds; twenty parts of oil to one of water is not. Where the sheet is at hand, the parts must belong to the same things as in it.",
   source: "arithmetic: the parts against those of the sheet",
   check: (sight) => {
+    if (sight.facts.filter(isPart).length < 2) return [];
     const own =
       partsIn(sight.entry.text.toLowerCase()) ?? partsIn(`${sight.entry.text} ${sight.what}`.toLowerCase());
     if (!own) return [];
@@ -56,6 +57,10 @@ export const mixTold: EntryRule = {
   ],
 };
 
+/** A figure of the text without a unit. */
+const isPart = ({ from, dimension }: Fact): boolean =>
+  from === "text" && (dimension === "number" || dimension === "count" || dimension === "ratio");
+
 interface Part {
   parts: number;
   of: string;
@@ -81,7 +86,7 @@ const unit =
 const filler = /\b(?:parts?|of|the|to|with|and|by|volume|weight|clean|soft|cold|hot|fresh|plain|neat)\b/g;
 
 function partsIn(text: string): [Part, Part] | null {
-  const hit = /\d|\bone\b/.test(text) ? two.exec(text) : null;
+  const hit = text.length < 160 && /\d|\bone\b/.test(text) ? two.exec(text) : null;
   if (!hit) return null;
   const [a, b] = [
     { parts: numberOf(hit[1]), of: clean(hit[2]) },

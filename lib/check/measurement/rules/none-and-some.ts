@@ -8,7 +8,7 @@ export const noneAndSome: EntryRule = {
   explanation:
     "A coil that carries current is not open, a shaft that moves endwise has end float, a joint that drips leaks. One of the two was looked at wrongly.",
   source: "arithmetic; for circuits Ohm's law",
-  check: (sight) => broken(sight) ?? still(sight) ?? [],
+  check: (sight) => broken(sight) ?? still(sight) ?? leaks(sight) ?? [],
   examples: [
     {
       says: "an open coil carries no current",
@@ -34,6 +34,20 @@ export const noneAndSome: EntryRule = {
         text: "no end float",
         what: "crankshaft end float",
         context: { related: [{ what: "shaft pushed end to end", text: "moves 0.3 mm" }] },
+      },
+      finds: 1,
+    },
+    {
+      says: "no leak, and yet the pressure fell",
+      entry: {
+        text: "no leak",
+        what: "after an hour at test pressure",
+        context: {
+          related: [
+            { what: "pressure at the start", text: "100 psi" },
+            { what: "pressure after the hour", text: "62 psi" },
+          ],
+        },
       },
       finds: 1,
     },
@@ -121,6 +135,34 @@ function still(sight: Sight): Remark[] | null {
       found: `${what}: ${entry.text}; and ${some.name}: ${some.raw}.`,
       expected: "One of the two.",
       meant: `${some.raw}?`,
+    },
+  ];
+}
+
+/** No leak, and the pressure or the level fell. */
+function leaks(sight: Sight): Remark[] | null {
+  if (
+    !/^(?:no|nil|without)(?: any)? (?:leaks?|leakage|loss|drop)\b|^(?:tight|holds|held)\b/.test(
+      sight.entry.text.trim().toLowerCase(),
+    )
+  )
+    return null;
+  const [first, last] = [
+    /\b(?:start|before|first|at 0|pumped to|charged to|initial)\b/,
+    /\b(?:after|later|end|last|next (?:day|morning)|then)\b/,
+  ].map((when) =>
+    relatedFacts(sight).find(
+      (fact) => ["pressure", "volume"].includes(fact.dimension) && when.test(fact.name),
+    ),
+  );
+  if (!first || !last || first === last || first.dimension !== last.dimension || last.si >= first.si * 0.95)
+    return null;
+  if (/\b(?:cool|cold|temperature)/.test(sight.all)) return null;
+  return [
+    {
+      severity: "doubtful",
+      found: `${sight.what}: ${sight.entry.text}; ${first.name} ${first.raw}, ${last.name} ${last.raw}.`,
+      expected: "What does not leak keeps its pressure.",
     },
   ];
 }

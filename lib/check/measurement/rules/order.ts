@@ -270,6 +270,7 @@ const wholes: [RegExp, RegExp][] = [
     /\b(?:solid|compressed|coil-?bound|fitted|installed|closed) (?:length|height)\b/,
     /\bfree (?:length|height)\b/,
   ],
+  [/\bcoil-?bound\b|\bsolid (?:length|height)\b/, /\bfree (?:length|height)?\b/],
   [/\bsolid (?:length|height)\b|\bcoil-?bound\b/, /\b(?:fitted|installed|working) (?:length|height)\b/],
   [
     /\b(?:thread(?:ed)?) length\b|\blength of thread\b/,

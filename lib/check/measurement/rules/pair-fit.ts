@@ -79,6 +79,20 @@ export const pairFit: EntryRule = {
       finds: 1,
     },
     {
+      says: "a pin that is pressed into it, and is smaller",
+      entry: {
+        text: "0.2510 in",
+        what: "reamed hole",
+        context: {
+          related: [
+            { what: "pin that is pressed into it", text: "0.2500 in" },
+            { what: "fit", text: "press" },
+          ],
+        },
+      },
+      finds: 1,
+    },
+    {
       says: "drops in while its housing is hot",
       entry: {
         text: "52.01 mm",
@@ -129,6 +143,8 @@ function pair(sight: Sight): Remark[] {
 
 /** "Sits in", "goes over it": what the label says of the other part, else what the words beside its figure do. */
 function sideByPhrase({ name, label }: Fact): Side | null {
+  if (/\b(?:in|into|inside|through) it\b/.test(name)) return "in";
+  if (/\b(?:over|on|onto|round|around) it\b/.test(name)) return "out";
   if (
     /\b(?:sits|goes|runs|works|fits|turns|slides|drops|fitted|pressed|beds|lies|moves|enters) (?:in|into|inside|through)\b|\b(?:goes|fits|slips|slides|pushes|drops|runs) over\b|\b(?:collar|sleeve|bush|hub|pulley|wheel|gear|ring|cap) (?:on|over) (?:it|this)\b|\bits (?:hole|bore|seat|socket|housing)\b/.test(
       name,
@@ -209,7 +225,7 @@ const soft =
 
 /** What goes in moves in its hole. */
 const moves = (inner: Fact, outer: Fact, { what }: Sight): boolean =>
-  /\b(?:piston|valve stem|stem|plunger|journal|crank-?pin|running|slides?|sliding|spindle)\b/.test(
+  /\b(?:piston|valve stem|stem|plunger|journal|crank-?pin|running|runs|turns|works|slides?|sliding|spindle)\b/.test(
     `${inner.name} ${what}`,
   ) && !/\bpiston boss|gudgeon|wrist\b/.test(`${inner.name} ${outer.name}`);
 

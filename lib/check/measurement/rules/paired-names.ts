@@ -12,9 +12,8 @@ export const pairedNames: EntryRule = {
     const named = namesOf(sight);
     if (named.length < 2) return [];
     for (const row of rows) {
-      if (row.not?.test(sight.all)) continue;
       const remark = swapped(named, row);
-      if (remark) return [remark];
+      if (remark && !row.not?.test(sight.all) && row.only?.test(sight.all) !== false) return [remark];
     }
     return [];
   },
@@ -57,6 +56,8 @@ interface Pair {
   large: RegExp;
   dimensions: readonly string[];
   not?: RegExp;
+  /** Only where this is said. */
+  only?: RegExp;
 }
 
 const lengths = ["length", "number"];
@@ -74,7 +75,8 @@ const rows: readonly Pair[] = [
       /\b(?:re-?seats?|re-?closes?|shuts again|closes again|blow-?down to|seats again|shuts at|closes at)\b/,
     large: /\b(?:lifts?|pops?|opens?|blows? off)\b/,
     dimensions: ["pressure"],
-    not: /\b(?:vacuum|check|non-?return)\b/,
+    not: /\b(?:vacuum|check|non-?return|switch|contacts?|thermostat)\b/,
+    only: /\bvalve|boiler|relief|safety|receiver\b/,
   },
   {
     small: /\b(?:(?:starts?|begins?) (?:to open|opening)|cracks open|first opens)\b/,
@@ -94,6 +96,18 @@ const rows: readonly Pair[] = [
     not: /\b(?:charger|thermostat|protection|contactor|breaker)\b/,
   },
   {
+    small: /\bsecondary\b|\boutput\b/,
+    large: /\bprimary\b|\binput\b/,
+    dimensions: ["voltage"],
+    only: /\bstep[- ]?down\b|\b(?:bell|heater|filament) transformer\b/,
+  },
+  {
+    small: /\bprimary\b|\binput\b/,
+    large: /\bsecondary\b|\boutput\b/,
+    dimensions: ["voltage"],
+    only: /\bstep[- ]?up\b|\bignition coil\b|\bneon transformer\b/,
+  },
+  {
     small: /\b(?:idl(?:e|es|ing)|tick-?over|slow(?:est)?(?: running)?)\b/,
     large: /\b(?:full (?:speed|throttle)|max(?:imum)?|governed|flat out|fast(?:est)?|top speed)\b/,
     dimensions: ["rotational speed"],
@@ -105,7 +119,7 @@ const rows: readonly Pair[] = [
     not: /\b(?:after|atdc)\b/,
   },
   {
-    small: /\b(?:tare|empty|unladen|dry weight|net)\b/,
+    small: /\b(?:tare|empty|dry|unladen|dry weight|net)\b/,
     large: /\b(?:gross|full|laden|loaded|filled|wet weight)\b/,
     dimensions: ["mass"],
   },

@@ -62,7 +62,7 @@ function vacuum({ main, what, facts }: Sight): Remark[] {
       fact !== main && fact.dimension === "pressure" && /\b(?:barometer|atmospher\w+)\b/.test(fact.name),
   );
   const most = barometer?.si ?? mostAtmosphere;
-  if (Math.abs(main.si) <= most * 1.001) return [];
+  if (Math.max(Math.abs(main.si), Math.abs(main.quantity.siHigh ?? 0)) <= most * 1.001) return [];
   return [
     {
       severity: "wrong",

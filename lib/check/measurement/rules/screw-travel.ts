@@ -50,7 +50,7 @@ export const screwTravel: EntryRule = {
       finds: 1,
     },
     {
-      says: "four threads an inch are a quarter apart",
+      says: "four threads an inch are a quarter of an inch apart",
       entry: { text: "0.0250 in", what: "leadscrew pitch", context: { spec: "4 tpi" } },
       finds: 1,
     },
@@ -105,23 +105,23 @@ function pieces(sight: Sight): Remark[] {
 const perTurn =
   /\b(?:advance|travel|movement|moves?|feed|rise|lift)\b.{0,24}\b(?:per|for (?:one|each|every|a)|in (?:one|a)|each|a) (?:full |whole |complete )?(?:turn|rev)|\blead\b(?!.{0,3}(?:screw|angle|wire|of the valve))/;
 
-const ofThread =
-  /\b(?:lead ?screw|feed ?screw|screw|thread|spindle|stud|bolt) pitch\b|\bpitch of (?:the )?(?:\w+ )?(?:lead ?|feed ?)?(?:screw|thread)\b/;
+const isPitch = /\bpitch\b/;
 
-/** A screw advances by its pitch and its starts in a turn; its pitch is an inch over its threads an inch. */
+/** A screw advances by its pitch and its starts in a turn. */
 function lead(sight: Sight): Remark[] {
   const { main, what, facts, all } = sight;
-  if (main?.dimension !== "length" || !(main.si > 0)) return [];
-  const isPitch = !perTurn.test(what);
-  if (isPitch && !ofThread.test(what)) return [];
+  const pitchItself =
+    isPitch.test(what) &&
+    !/\b(?:circle|diametral|gear|tooth|chain|links?|rivets?|holes?|coils?)\b/.test(what);
+  if (main?.dimension !== "length" || !(main.si > 0) || !(pitchItself || perTurn.test(what))) return [];
   const pitches = facts.filter(
     (fact) =>
       fact !== main &&
       (fact.dimension === "thread pitch" ||
-        (!isPitch && fact.dimension === "length" && /\bpitch\b/.test(fact.label))),
+        (!pitchItself && fact.dimension === "length" && /\bpitch\b/.test(fact.label))),
   );
   const [pitch] = pitches;
-  const starts = isPitch ? 1 : startsOf(all);
+  const starts = pitchItself ? 1 : startsOf(all);
   if (!pitch || pitches.length > 1 || starts === null || /\b(?:gear|geared|dividing|worm)\b/.test(all))
     return [];
   const should = starts * (pitch.dimension === "thread pitch" ? 1 / pitch.si : pitch.si);
@@ -130,9 +130,7 @@ function lead(sight: Sight): Remark[] {
     {
       severity: "wrong",
       found: `${what} ${main.raw}, at ${pitch.raw}.`,
-      expected: isPitch
-        ? `${sayIn(should, main.quantity, 4)}.`
-        : `${sayIn(should, main.quantity, 4)}: the pitch by ${starts === 1 ? "one start" : `${starts} starts`}.`,
+      expected: `${sayIn(should, main.quantity, 4)}: the pitch by ${starts === 1 ? "one start" : `${starts} starts`}.`,
       meant: `${sayIn(should, main.quantity, 4)}? ${slipWords(main.si, should, "length") ?? ""}`.trim(),
     },
   ];

@@ -12,6 +12,10 @@ export const sideBySide: EntryRule = {
   check: (sight) => {
     const kind = sight.main?.dimension;
     if (kind !== "capacitance" && kind !== "resistance") return [];
+    if (
+      /\b(?:one|each|first|second|other) (?:of|one)\b|\beach\b|^(?:first|second|one|other)\b/.test(sight.what)
+    )
+      return [];
     const way = wayIn(sight.all);
     const { terms, total } = termsIn(sight, kind);
     if (!way || !total || terms.length < 2 || terms.some((fact) => fact.si <= 0)) return [];
@@ -77,7 +81,7 @@ function termsIn({ facts, entry, main }: Sight, kind: string): { terms: Fact[]; 
     (fact) =>
       fact.from === "related" &&
       fact.dimension === kind &&
-      !/\b(?:limit|spec|total|leak\w*|wanted|should|tolerance|working|measured before|insulation)\b/.test(
+      !/\b(?:limit|spec|total|across (?:both|all)|together|leak\w*|wanted|should|tolerance|working|measured before|insulation)\b/.test(
         fact.label,
       ),
   );

@@ -10,22 +10,19 @@ export const spokes: EntryRule = {
     "A spoke reaches from hub to rim, and so is about half of the wheel's diameter; a valve, an arm or a crank throw likewise. One longer than the whole wheel has the wrong unit or decimal point.",
   source: "geometry",
   check: (sight) => {
-    const { main, what } = sight;
-    if (
-      main?.dimension !== "length" ||
-      !/\b(?:spoke|arm)s?\b/.test(what) ||
-      !/\blength|long\b/.test(`${what} ${main.label}`)
-    )
-      return [];
-    const wheel = relatedFacts(sight).find(isWheel);
-    if (!wheel) return [];
-    const share = main.si / wheel.si;
+    const { main } = sight;
+    if (main?.dimension !== "length" || !/\b(?:spoke|arm)s?\b/.test(sight.all)) return [];
+    const lengths = [main, ...relatedFacts(sight)];
+    const [spoke, wheel] = [lengths.find(isSpoke), lengths.find(isWheel)];
+    if (!spoke || !wheel || ![spoke, wheel].includes(main)) return [];
+    const share = spoke.si / wheel.si;
     if (share < 0.62 && share > 0.2) return [];
+    const expected = main === spoke ? wheel.si * 0.45 : spoke.si / 0.45;
     return [
       {
         severity: share > 1 ? ("wrong" as const) : ("doubtful" as const),
-        found: `${what} ${main.raw}, ${wheel.name} ${wheel.raw}.`,
-        expected: `About half of the wheel, ${sayIn(wheel.si * 0.45, main.quantity, 2)}.`,
+        found: `${spoke.name} ${spoke.raw}, ${wheel.name} ${wheel.raw}.`,
+        expected: `A spoke of about half of the wheel; ${main.name} near ${sayIn(expected, main.quantity, 2)}.`,
         meant: "a unit or a decimal point?",
         ...(share > 1 ? {} : { source: "common practice, no source" }),
       },
@@ -53,8 +50,11 @@ export const spokes: EntryRule = {
   ],
 };
 
+const isSpoke = ({ dimension, label, si }: Fact): boolean =>
+  dimension === "length" && si > 0 && /\b(?:spoke|arm)s?\b/.test(label) && /\b(?:length|long)\b/.test(label);
 const isWheel = ({ dimension, label, si }: Fact): boolean =>
   dimension === "length" &&
   si > 0 &&
   /\b(?:rim|wheel|tyre|tire)\b/.test(label) &&
+  !/\b(?:spoke|arm|crank|bore|axle|boss)s?\b/.test(label) &&
   !/\b(?:width|base|depth|thick\w*|section|hub)\b/.test(label);

@@ -1,4 +1,4 @@
-import { near, roomOf, sayIn } from "../figures.ts";
+import { near, roomOf, sayIn, stepOf } from "../figures.ts";
 import { type EntryRule, firstOf, type Remark } from "../rule.ts";
 import { type Fact, relatedFacts, type Sight } from "../sight.ts";
 
@@ -78,6 +78,20 @@ export const sums: EntryRule = {
       finds: 0,
     },
     {
+      says: "a cam lifts by what its lobe stands above its base",
+      entry: {
+        text: "2.54 mm",
+        what: "lift of the cam",
+        context: {
+          related: [
+            { what: "base circle", text: "20.0 mm" },
+            { what: "over the lobe", text: "25.4 mm" },
+          ],
+        },
+      },
+      finds: 1,
+    },
+    {
       says: "1.59 mm it is",
       entry: {
         text: "1.59 mm",
@@ -115,7 +129,7 @@ function alike({ main, all }: Sight): Remark[] {
 }
 
 const wholeWords =
-  /\b(?:total|both|the pair|all three|overall|stack(?:ed)?|sum|altogether|combined|assembled (?:length|height|thickness|width)|complete|pack(?:ed|ing)?(?: height| thickness)?|all (?:shims|washers|spacers|pieces|together)|built up|shim pack|shims? (?:fitted|used)|end to end)\b/;
+  /\b(?:total|in all|across (?:the (?:two|three|pair|lot|string)|all)|both|the pair|all three|overall|stack(?:ed)?|sum|altogether|combined|assembled (?:length|height|thickness|width)|complete|pack(?:ed|ing)?(?: height| thickness)?|all (?:shims|washers|spacers|pieces|together)|built up|shim pack|shims? (?:fitted|used)|end to end)\b/;
 
 const notAPart =
   /\b(?:limit|spec(?:ified)?|allow\w*|max(?:imum)?|min(?:imum)?|target|required|diameter|o\.?d|i\.?d|bore|clearance|float|tolerance|gap|space|between|nominal|was|before|after|capacity|speed|temperature|instrument|should|wanted|fit|drained|left over|remaining|available|room|recess|method|level|each|per|number|average|mean|stroke|other|total|overall|housing|shaft|hole|count|free|nameplate|rating|rated|supply|measured|book|manual|drawing|old)\b/;
@@ -188,7 +202,8 @@ function times(parts: Fact[], rest: Fact[]): { sum: number; factor: number } | n
 
 function parallel(sight: Sight, main: Fact): Remark[] {
   const ohms = relatedFacts(sight).filter(
-    (fact) => fact.dimension === "resistance" && !/limit|spec|total/.test(fact.name),
+    (fact) =>
+      fact.dimension === "resistance" && !/limit|spec|total|insulation|leak|each|earth/.test(fact.name),
   );
   if (main.dimension !== "resistance" || ohms.length < 2 || ohms.some((one) => one.si <= 0)) return [];
   const joined = 1 / ohms.reduce((all, one) => all + 1 / one.si, 0);
@@ -227,6 +242,12 @@ function differenceOf(sight: Sight): Remark[] {
       ? compared(main, piece.si, [piece], "as much as was left out or put in")
       : [];
   }
+  const [base, peak] = [
+    lengths.find((fact) => /\b(?:base(?: circle)?|heel|across the base|back of the cam)\b/.test(fact.name)),
+    lengths.find((fact) => /\b(?:lobe|nose|peak|toe|over the cam|heel to toe)\b/.test(fact.name)),
+  ];
+  if (/\blift\b/.test(what) && base && peak && base !== peak && !/\bradius|rocker\b/.test(sight.all))
+    return compared(main, peak.si - base.si, [peak, base], "over the lobe less the base circle");
   const wear = /\bwear\b|\bworn by\b|\breduction\b|\btaken off\b|\bremoved\b|\bmetal off\b/.test(what);
   const before = lengths.find((fact) =>
     /\b(?:new|before|original|standard|as made|unworn)\b/.test(fact.name),
@@ -272,9 +293,9 @@ function differenceOf(sight: Sight): Remark[] {
   return compared(main, Math.abs(big.si - small.si), [big, small], "the one less the other");
 }
 
-function compared(main: Fact, expected: number, from: Fact[], how: string): Remark[] {
+function compared(main: Fact, expected: number, from: Fact[], how: string, room?: number): Remark[] {
   if (main.quantity.high) return [];
-  const step = Math.max(...[main, ...from].map(roomOf));
+  const step = room ?? Math.max(...[main, ...from].map(roomOf));
   if (Math.abs(main.si - expected) <= step * 1.01 || near(main.si, expected, 0.02)) return [];
   const half = near(main.si, expected / 2, 0.03) || near(main.si, expected * 2, 0.03);
   const should = sayIn(expected, main.quantity, 3);
@@ -315,5 +336,6 @@ function remains(sight: Sight): Remark[] {
     taken.reduce((rest, fact) => rest - fact.si, whole.si),
     [whole, ...taken],
     "what there was less what was taken",
+    main.dimension === "length" ? undefined : stepOf(main) * 2,
   );
 }

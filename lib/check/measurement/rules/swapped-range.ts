@@ -26,6 +26,8 @@ export const swappedRange: EntryRule = {
         },
       ];
     }
+    const way = otherWay(text);
+    if (way) return [way];
     const both = mostThenLeast(text);
     if (both) return [both];
     const least = facts.find((fact) => fact.from !== "spec" && isLeast(fact.label, fact.quantity.qualifier));
@@ -57,6 +59,7 @@ export const swappedRange: EntryRule = {
       entry: { text: "widest f/3.5, smallest f/22", what: "aperture range" },
       finds: 0,
     },
+    { says: "down to more", entry: { text: "18 down to 25 mm", what: "taper of the reamer" }, finds: 1 },
     { says: "cooling goes down", entry: { text: "from 100 down to 60 °C", what: "cooling" }, finds: 0 },
     {
       says: "below nought people count away from it",
@@ -100,6 +103,23 @@ const mostFigure = figureAfter(largestWord);
 const leastFigure = figureAfter(leastWord);
 /** Numbers that grow as the thing gets smaller: openings of a lens, wire and sheet gauges. */
 const inverse = /\bf\/\d|\b[sa]\.?w\.?g\b|\bgauge\b/i;
+
+const downOrUp =
+  /(-?\d+(?:\.\d+)?)(?: ?[a-z°µ"]{1,4})? ?(down|up|falling|rising|dropping|climbing) to (-?\d+(?:\.\d+)?)(?![\d/-])/i;
+
+/** "18 down to 25 mm": it goes the other way. */
+function otherWay(text: string): Remark | null {
+  const [, from, way = "", to] = downOrUp.exec(text) ?? [];
+  if (from === undefined || to === undefined || Number(from) === Number(to)) return null;
+  const rises = /^(?:up|rising|climbing)$/i.test(way);
+  if (rises === Number(from) < Number(to) || inverse.test(text)) return null;
+  return {
+    severity: "wrong",
+    found: `“${text}”: ${to} is ${rises ? "below" : "above"} ${from}.`,
+    expected: `From the ${rises ? "lower" : "higher"} figure to the ${rises ? "higher" : "lower"} one.`,
+    meant: "the two changed places?",
+  };
+}
 
 /** "max 12 min 18 N·m": both in one text. */
 function mostThenLeast(text: string): Remark | null {

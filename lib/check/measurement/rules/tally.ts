@@ -1,4 +1,4 @@
-import type { EntryRule, Remark } from "../rule.ts";
+import { type EntryRule, firstOf, type Remark } from "../rule.ts";
 import { relatedFacts, type Sight } from "../sight.ts";
 
 /** Pieces that were there, used and left over. */
@@ -8,7 +8,7 @@ export const tally: EntryRule = {
   explanation:
     "What was supplied is what was used and what is left over. Where the three do not agree, something lies on the bench or in the machine that nobody counts.",
   source: "arithmetic",
-  check: (sight) => counted(sight),
+  check: (sight) => firstOf(sight, counted, moreThanHoles),
   examples: [
     {
       says: "all of 36 fitted, and 4 left over",
@@ -38,6 +38,15 @@ export const tally: EntryRule = {
       },
       finds: 0,
     },
+    {
+      says: "more spokes than the rim has holes",
+      entry: {
+        text: "48 spokes",
+        what: "spokes in the wheel",
+        context: { related: [{ what: "holes in the rim", text: "36" }] },
+      },
+      finds: 1,
+    },
   ],
 };
 
@@ -62,6 +71,31 @@ function counted(sight: Sight): Remark[] {
       found: `${main.raw}, with ${supplied.name} ${supplied.raw} and ${over.name} ${over.raw}.`,
       expected: `${supplied.si - over.si}.`,
       meant: `${supplied.si - over.si}?`,
+    },
+  ];
+}
+
+/** More spokes, studs or bolts than there are holes for them. */
+function moreThanHoles(sight: Sight): Remark[] {
+  const { main, what } = sight;
+  const counts = (dimension: string) => dimension === "count" || dimension === "number";
+  if (
+    !main ||
+    !counts(main.dimension) ||
+    !/\b(?:spokes|studs|bolts|rivets|screws|nuts)\b/.test(`${what} ${main.raw.toLowerCase()}`)
+  )
+    return [];
+  const holes = relatedFacts(sight).find(
+    (fact) =>
+      counts(fact.dimension) &&
+      /\bholes in the (?:rim|hub|flange|cover|plate)\b|\b(?:rim|hub|stud|bolt|rivet) holes\b/.test(fact.name),
+  );
+  if (!holes || main.si <= holes.si || /\b(?:spare|bought|kit|supplied|in the box)\b/.test(what)) return [];
+  return [
+    {
+      severity: "wrong",
+      found: `${what} ${main.raw}, ${holes.name} ${holes.raw}.`,
+      expected: `${holes.si} at the most.`,
     },
   ];
 }

@@ -110,8 +110,8 @@ function ratioTold({ main, facts, what, entry, all }: Sight): Remark[] {
   if (!vp || !vs) return [];
   const should = vp.si / vs.si;
   const told = `${what} ${entry.text.toLowerCase()}`;
-  const turned = /\bsecondary\b.{0,12}\b(?:to|:)\s.{0,6}\bprimary\b/.test(told);
-  const named = turned || /\bprimary\b.{0,12}\b(?:to|:)\s.{0,6}\bsecondary\b/.test(told);
+  const turned = /\bsecondary\b.{0,12}(?:\bto\b|:|\/).{0,6}\bprimary\b/.test(told);
+  const named = turned || /\bprimary\b.{0,12}(?:\bto\b|:|\/).{0,6}\bsecondary\b/.test(told);
   const expected = turned ? 1 / should : should;
   if (near(said, expected, 0.15) || (!named && near(said, 1 / expected, 0.15))) return [];
   return [

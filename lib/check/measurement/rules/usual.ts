@@ -45,6 +45,11 @@ export const usual: EntryRule = {
     { says: "a tappet of 8 mm", entry: { text: "8 mm", what: "inlet tappet clearance" }, finds: 1 },
     { says: "a tappet of 8 thou", entry: { text: "8 thou", what: "inlet tappet clearance" }, finds: 0 },
     {
+      says: "no small pin weighs as much as eight men",
+      entry: { text: "650 kg", what: "weight of the gudgeon pin", context: { part: "small engine" } },
+      finds: 1,
+    },
+    {
       says: "a zinc casting lies in a cold dip two and a half hours at the most",
       entry: { text: "6 h", what: "cold dip", context: { material: "zinc casting" } },
       finds: 1,
@@ -148,6 +153,40 @@ const rows: Usual[] = [
     low: 0.03 * mm,
     high: 6 * mm,
     not: /\bspark|arc\b/,
+  },
+  {
+    name: /\b(?:screw|bolt|nut|washer|pin|key|pivot|valve|spring|shim|gasket|piston|bush|rivet|ring|spoke|jet|needle|collar|gudgeon pin|con(?:necting)?[- ]rod)(?:'s)? (?:weight|mass)\b|\b(?:weight|mass) of (?:the |a |one |each )?(?:[a-z]+ )?(?:screw|bolt|nut|washer|pin|key|pivot|valve|spring|shim|gasket|piston|bush|rivet|ring|spoke|jet|needle|collar)\b/,
+    dimension: "mass",
+    low: 0,
+    high: 60,
+    not: /\b(?:marine|ship|locomotive|mill engine|beam engine|press|crane|steam hammer|sluice|main)\b/,
+  },
+  {
+    name: /\b(?:screw|bolt|nut|washer|taper pin|split pin|cotter|key|pivot|valve stem|shim|circlip|rivet|spoke|jet|needle|collar|ball|tooth|brush|o-?ring|seal)s? (?:length|diameter|width|thickness|height|o\.?d\.?)\b/,
+    dimension: "length",
+    low: 0,
+    high: 2,
+    not: /\b(?:marine|ship|locomotive|mill engine|lead ?screw|archimed\w*|tie|water screw)\b/,
+  },
+  {
+    name: /\b(?:cylinder head|big[- ]end|main bearing|flywheel|wheel|hub|crank(?:shaft)? pulley|con(?:necting)?[- ]rod)\b.{0,10}\b(?:nut|bolt|stud)s?\b/,
+    dimension: "torque",
+    low: 4,
+    high: 3000,
+    not: /\b(?:model|clock|watch|sewing|toy|m[2345]\b|\d ba|pinch|finger|first (?:pass|round|stage)|hand ?wheel|balance wheel|pre-?load|turning|drag)\b/,
+  },
+  {
+    name: /\bthickness\b/,
+    dimension: "length",
+    low: 0,
+    high: 0.6,
+    not: /\b(?:foundation|concrete|brickwork|masonry|bed of|stack|pile|dam)\b/,
+  },
+  {
+    name: /\bdwell\b|\b(?:included|cone|taper|seat) angle\b/,
+    dimension: "angle",
+    low: 0,
+    high: 2 * Math.PI,
   },
   {
     name: /\b(?:barometer|barometric|atmospheric pressure)\b/,

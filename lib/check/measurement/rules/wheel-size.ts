@@ -10,7 +10,7 @@ export const wheelSize: EntryRule = {
   explanation:
     "A gear's pitch diameter is its teeth by its module; outside it is two modules more; two gears that mesh stand half of both pitch diameters apart.",
   source: "ISO 54 and ISO 1122-1 (from memory): pitch diameter is module by teeth",
-  check: (sight) => firstOf(sight, centres, pitchCircle),
+  check: (sight) => firstOf(sight, centres, pitchCircle, teethOf),
   examples: [
     {
       says: "a centre distance is half the teeth by the module",
@@ -39,6 +39,15 @@ export const wheelSize: EntryRule = {
             { what: "module", text: "2 mm" },
           ],
         },
+      },
+      finds: 1,
+    },
+    {
+      says: "32 mm of module 2 have 16 teeth",
+      entry: {
+        text: "12 teeth",
+        what: "teeth on the pinion",
+        context: { related: [{ what: "pinion", text: "module 2, pitch diameter 32 mm" }] },
       },
       finds: 1,
     },
@@ -106,12 +115,40 @@ function pitchCircle(sight: Sight): Remark[] {
   const only = teeth.length === 0 ? toothCount(sight) : teeth.length === 1 ? (teeth[0]?.si ?? null) : null;
   if (only === null) return [];
   const module = moduleOf(sight);
-  if (module === null || /\bhelical|bevel|worm\b/.test(sight.all)) return [];
+  if (
+    module === null ||
+    /\bhelical|bevel|worm|long addendum|short addendum|stub|corrected|profile[- ]shift|enlarged\b/.test(
+      sight.all,
+    )
+  )
+    return [];
   if (/\bpitch (?:circle )?dia|\bpcd\b|\bpitch circle\b/.test(what))
     return lengthOff(main, module * only, "teeth by module");
   if (/\b(?:outside|outer|blank|tip|o\.?d\.?|overall) ?(?:dia)?/.test(what))
     return lengthOff(main, module * (only + 2), "teeth and two, by module");
   return [];
+}
+
+/** Teeth from a diameter and the module. */
+function teethOf(sight: Sight): Remark[] {
+  const { main, all } = sight;
+  const module = main && main.from === "text" && isTeeth(main) ? moduleOf(sight) : null;
+  if (!main || module === null || !(module > 0) || /\bhelical|bevel|worm|rack\b/.test(all)) return [];
+  const lengths = relatedFacts(sight).filter((fact) => fact.dimension === "length");
+  const pitch = lengths.find((fact) => /\bpitch (?:circle )?(?:diameter|dia)/.test(fact.label));
+  const outer = lengths.find((fact) =>
+    /\b(?:outside|blank|tip|over the teeth) ?(?:diameter|dia)?\b/.test(fact.label),
+  );
+  const from = pitch ?? outer;
+  const teeth = pitch ? (pitch.si * 1000) / module : outer ? (outer.si * 1000) / module - 2 : null;
+  if (teeth === null || !from || near(teeth, main.si, 0.02)) return [];
+  return [
+    {
+      severity: "wrong",
+      found: `${main.raw}, at ${from.raw}.`,
+      expected: `${Number(teeth.toPrecision(3))} teeth: the diameter by the module.`,
+    },
+  ];
 }
 
 /** "Module 2, 48 teeth": the one count of teeth in the words of the entry. */

@@ -12,7 +12,7 @@ export const whoseUnit: EntryRule = {
   source: "NIST SP 811 (2008), appendix B; Weights and Measures Act 1985 (from memory)",
   check: (sight) => {
     const { entry, decimal, reading } = sight;
-    if (!double.test(entry.text) || !/\d.*\d/.test(entry.text)) return [];
+    if (!hasConversion(reading) || !double.test(entry.text)) return [];
     const region = regionIn(sight.all);
     const settled = region ? read(entry.text, { decimal, region }) : reading;
     const wrong = disagreement(settled);
@@ -43,6 +43,10 @@ export const whoseUnit: EntryRule = {
     { says: "short", entry: { text: "15 cwt (680 kg)", what: "working load" }, finds: 0 },
   ],
 };
+
+const hasConversion = (reading: Reading): boolean =>
+  (reading.kind === "quantity" && reading.quantities.length > 1) ||
+  (reading.kind === "list" && reading.parts.some(hasConversion));
 
 const double =
   /\b(?:pints?|pts?|quarts?|qts?|gal(?:lon|l)?s?|gills?|fl\.? ?ozs?|fluid ounces?|tons?|cwt|hundredweights?)\b/i;

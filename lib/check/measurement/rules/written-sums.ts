@@ -17,8 +17,8 @@ export const writtenSums: EntryRule = {
       .flatMap((text) => [
         ...writtenSum(text, sight.decimal),
         ...compoundSum(text, sight.decimal),
-        ...writtenEquation(text),
-        ...writtenTimes(text),
+        ...writtenEquation(inDecimals(text)),
+        ...writtenTimes(inDecimals(text)),
       ])
       .slice(0, 1);
   },
@@ -31,6 +31,7 @@ export const writtenSums: EntryRule = {
       finds: 1,
     },
     { says: "feet and inches", entry: { text: "3 ft 6 in + 8 in = 4 ft 2 in", what: "belt" }, finds: 0 },
+    { says: "fractions", entry: { text: "4 x 6-1/2 in = 24 in", what: "four bays" }, finds: 1 },
     { says: "a difference", entry: { text: "25.00 - 24.95 = 0.5 mm", what: "clearance" }, finds: 1 },
   ],
 };
@@ -69,6 +70,15 @@ function compoundSum(text: string, decimal: Decimal): Remark[] {
 
 const single = (reading: Reading): Quantity | null =>
   reading.kind === "quantity" ? (reading.quantities[0] ?? null) : null;
+
+/** "6-1/2" and "3/8" as decimals, which the patterns below read. */
+const inDecimals = (text: string): string =>
+  text.includes("/")
+    ? text.replace(
+        /(?<![\d./])(?:(\d{1,4})[- ])?(\d{1,2})\/(2|4|8|16|32|64)(?![\d/])/g,
+        (_, whole, over, under) => `${Number(whole ?? 0) + Number(over) / Number(under)}`,
+      )
+    : text;
 
 const timesOver =
   /\b(\d{1,3}) (?:off |[a-z]+ )?(?:of|at|x|×) (\d+(?:\.\d+)?) ?([a-zµΩ"]{1,6}) ?(?:=|make|makes|come to|total|totals) ?(\d+(?:\.\d+)?) ?\3/i;
