@@ -15,22 +15,20 @@ async function untilItFollows(build: string): Promise<number[]> {
   });
   const page = await browser.newPage({ viewport: { width: 1440, height: 900 } });
   await page.goto(`${build}/parts`);
-  const fitted = page.locator(".assembly button", { hasText: "Fitted now" });
-  await fitted.first().waitFor();
+  await page.locator(".assembly button", { hasText: "Fitted now" }).first().waitFor();
+  // Nothing is named in here: the page knows nothing of what a compiler keeps names with.
   const times = await page.evaluate(async () => {
-    const buttons = () =>
-      [...document.querySelectorAll<HTMLButtonElement>(".assembly button")].filter((one) =>
-        one.textContent?.startsWith("Fitted now"),
-      );
-    const times: number[] = [];
+    const waited: number[] = [];
     for (let turn = 0; turn < 6; turn++) {
-      const left = buttons().length;
+      const left = document.querySelectorAll(".assembly li > button").length;
       const start = performance.now();
-      buttons()[0]?.click();
-      while (buttons().length === left) await new Promise((resolve) => requestAnimationFrame(resolve));
-      if (turn > 0) times.push(performance.now() - start);
+      document.querySelector<HTMLButtonElement>(".assembly li > button")?.click();
+      while (document.querySelectorAll(".assembly li > button").length === left) {
+        await new Promise(requestAnimationFrame);
+      }
+      if (turn > 0) waited.push(performance.now() - start);
     }
-    return times;
+    return waited;
   });
   await browser.close();
   return times;
