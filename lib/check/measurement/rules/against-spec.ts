@@ -223,7 +223,7 @@ const limitNames = new RegExp(limitName.source, "g");
 
 /** A limit by a name of its own ("bore limit") must name what is measured; a bare "limit" always does. */
 function sharesSubject(name: string, { what, part, main }: Sight): boolean {
-  if (/\bsafe working load\b|\bs\.?w\.?l\b/.test(name)) return true;
+  if (/\bsafe working load\b|\bs\.?w\.?l\b/.test(name)) return !/\b(?:test|proof)\b/.test(what);
   if (main?.dimension === "angle" || main?.dimension === "count") return true;
   const rest = name
     .replace(limitNames, "")

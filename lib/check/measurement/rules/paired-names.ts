@@ -1,3 +1,4 @@
+import { productNames } from "../product-names.ts";
 import type { EntryRule, Remark } from "../rule.ts";
 import type { Fact, Sight } from "../sight.ts";
 
@@ -156,10 +157,11 @@ interface Named {
 }
 
 /** The values of the text by their own names; where there is one alone, it and the related ones by their labels. */
-function namesOf({ reading, facts, what, main }: Sight): Named[] {
+function namesOf(sight: Sight): Named[] {
+  const { facts, what, main } = sight;
   const own = facts.filter((fact) => fact.from === "text");
-  if (reading.kind === "product" && reading.names)
-    return own.map((fact, i) => ({ fact, name: (reading.names?.[i] ?? "").toLowerCase() }));
+  const names = productNames(sight);
+  if (names) return own.map((fact, i) => ({ fact, name: (names[i] ?? "").toLowerCase() }));
   if (own.length > 1) return own.map((fact) => ({ fact, name: fact.label.slice(fact.name.length).trim() }));
   if (!main) return [];
   const others = facts.filter((fact) => fact.from === "related" && fact.dimension === main.dimension);
