@@ -1,6 +1,6 @@
 import type { Sight } from "./sight.ts";
 
-const bracketed = /\(([a-z][a-z ./]*(?: [x×] [a-z][a-z ./]*)+)\)/;
+const bracketed = /\(([^()]{3,80})\)/;
 
 /** What the measures of a product are called: beside them, else in the label: "seal (ID x OD x width)". */
 export function productNames({ reading, what }: Sight): string[] | undefined {
@@ -10,5 +10,6 @@ export function productNames({ reading, what }: Sight): string[] | undefined {
     .exec(what)?.[1]
     ?.split(/ [x×] /)
     .map((name) => name.trim());
-  return names?.length === reading.quantities.length ? names : undefined;
+  const named = names?.length === reading.quantities.length && names.every((name) => /^[a-z]/.test(name));
+  return named ? names : undefined;
 }
