@@ -45,6 +45,11 @@ export const pairedNames: EntryRule = {
       finds: 1,
     },
     {
+      says: "a motor that takes less when it works",
+      entry: { text: "full load 0.8 A, no load 2.4 A", what: "motor current" },
+      finds: 1,
+    },
+    {
       says: "a relay holds at less than it needs to pull in",
       entry: { text: "pulls in 9.0 V, drops out 3.5 V", what: "relay" },
       finds: 0,
@@ -95,6 +100,17 @@ const rows: readonly Pair[] = [
     large: /\b(?:cuts?[- ]?in|closes)\b/,
     dimensions: ["voltage"],
     not: /\b(?:charger|thermostat|protection|contactor|breaker)\b/,
+  },
+  {
+    small: /\b(?:no[- ]load|unloaded|running light|idling)\b/,
+    large: /\b(?:full[- ]load|on load|loaded|under load|stalled|starting)\b/,
+    dimensions: ["current", "power"],
+  },
+  {
+    small: /\b(?:full[- ]load|on load|(?<!un)loaded|under load)\b/,
+    large: /\b(?:no[- ]load|off load|unloaded|running light|open[- ]circuit)\b/,
+    dimensions: ["voltage", "rotational speed"],
+    not: /\b(?:regulat\w*|compound|governor|governed)\b/,
   },
   {
     small: /\bsecondary\b|\boutput\b/,
