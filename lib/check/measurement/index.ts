@@ -20,6 +20,7 @@ import { dividingHead } from "./rules/dividing-head.ts";
 import { electricalRatings } from "./rules/electrical-ratings.ts";
 import { electrics } from "./rules/electrics.ts";
 import { engine } from "./rules/engine.ts";
+import { fitClass } from "./rules/fit-class.ts";
 import { fullCircle } from "./rules/full-circle.ts";
 import { gainsOrLoses } from "./rules/gains-or-loses.ts";
 import { gears } from "./rules/gears.ts";
@@ -102,6 +103,7 @@ export const entryRules: readonly EntryRule[] = [
   torque,
   spanner,
   pairFit,
+  fitClass,
   holeFor,
   boltLength,
   boltSize,

@@ -1,5 +1,6 @@
 import { near, plain } from "../figures.ts";
 import { nominalOf } from "../nominal.ts";
+import { productNames } from "../product-names.ts";
 import type { EntryRule } from "../rule.ts";
 import type { Sight } from "../sight.ts";
 
@@ -13,8 +14,10 @@ export const boltSize: EntryRule = {
   check: (sight) => {
     const { reading, named, entry } = sight;
     if (reading.kind !== "product" || reading.quantities.length !== 2) return [];
+    const names = productNames(sight);
+    if (!names) return [];
     const [a, b] = reading.quantities;
-    const first = (reading.names?.[0] ?? "").toLowerCase();
+    const first = (names[0] ?? "").toLowerCase();
     const thread = named.find((one) => one.from === "fastener" || one.from === "spec");
     const mm = thread ? nominalOf(thread.designation) : null;
     if (!a || !b || mm === null || !isBolt(sight)) return [];

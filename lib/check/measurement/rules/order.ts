@@ -1,5 +1,6 @@
 import { bearing } from "#lib/reference/index.ts";
 import { near, plain } from "../figures.ts";
+import { productNames } from "../product-names.ts";
 import { type EntryRule, firstOf, type Remark } from "../rule.ts";
 import type { Fact, Sight } from "../sight.ts";
 
@@ -47,6 +48,11 @@ export const order: EntryRule = {
     {
       says: "a pinion with more leaves than its wheel has teeth",
       entry: { text: "wheel 8, pinion 72", what: "tooth count, great wheel and its pinion" },
+      finds: 1,
+    },
+    {
+      says: "named in the label",
+      entry: { text: "12 x 30 x 8 mm", what: "oil seal (OD x ID x width)" },
       finds: 1,
     },
     { says: "a wheel of 72", entry: { text: "wheel 72, pinion 8", what: "tooth count" }, finds: 0 },
@@ -104,10 +110,12 @@ function named(sight: Sight): Remark[] {
   return unnamed(sight, own);
 }
 
-function sizesOf({ reading, facts }: Sight): Size[] {
+function sizesOf(sight: Sight): Size[] {
+  const { reading, facts } = sight;
+  const names = productNames(sight);
   if (reading.kind === "product")
     return reading.quantities
-      .map((one, i) => ({ name: reading.names?.[i] ?? "", si: one.si }))
+      .map((one, i) => ({ name: names?.[i] ?? "", si: one.si }))
       .filter((one) => one.si > 0);
   const own = facts.filter((fact) => fact.from === "text");
   if (own[0]?.dimension !== "length" && own[0]?.dimension !== "number") return [];
@@ -117,8 +125,9 @@ function sizesOf({ reading, facts }: Sight): Size[] {
 }
 
 /** Bearings, seals, washers and bushes are called by bore, outside and width, in that order. */
-function unnamed({ reading, entry, what, part }: Sight, sizes: Size[]): Remark[] {
-  if (reading.kind !== "product" || reading.names !== undefined || sizes.length !== 3) return [];
+function unnamed(sight: Sight, sizes: Size[]): Remark[] {
+  const { reading, entry, what, part } = sight;
+  if (reading.kind !== "product" || productNames(sight) || sizes.length !== 3) return [];
   const [a, b, c] = sizes;
   if (!a || !b || !c || !/\b(?:bearing|seal|bush|bushing|washer)\b/.test(`${what} ${part}`) || a.si < b.si)
     return [];
@@ -155,7 +164,7 @@ function numbered(sight: Sight): Remark[] {
   const size = { bore: row.bore, outside: row.outside, width: row.width };
   const words = `${plain(size.bore)} x ${plain(size.outside)} x ${plain(size.width)} mm (bore x OD x width)`;
   if (reading.kind === "product" && reading.quantities.length >= 2) {
-    const names = reading.names ?? ["bore", "od", "width"];
+    const names = productNames(sight) ?? ["bore", "od", "width"];
     const off = reading.quantities.some((one, i) => {
       const name = names[i] ?? "";
       const should = outside.test(name)

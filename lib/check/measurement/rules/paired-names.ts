@@ -1,3 +1,4 @@
+import { productNames } from "../product-names.ts";
 import type { EntryRule, Remark } from "../rule.ts";
 import type { Fact, Sight } from "../sight.ts";
 
@@ -41,6 +42,11 @@ export const pairedNames: EntryRule = {
         what: "safety valve reseats",
         context: { related: [{ what: "safety valve lifts", text: "100 psi" }] },
       },
+      finds: 1,
+    },
+    {
+      says: "a motor that takes less when it works",
+      entry: { text: "full load 0.8 A, no load 2.4 A", what: "motor current" },
       finds: 1,
     },
     {
@@ -94,6 +100,17 @@ const rows: readonly Pair[] = [
     large: /\b(?:cuts?[- ]?in|closes)\b/,
     dimensions: ["voltage"],
     not: /\b(?:charger|thermostat|protection|contactor|breaker)\b/,
+  },
+  {
+    small: /\b(?:no[- ]load|unloaded|running light|idling)\b/,
+    large: /\b(?:full[- ]load|on load|loaded|under load|stalled|starting)\b/,
+    dimensions: ["current", "power"],
+  },
+  {
+    small: /\b(?:full[- ]load|on load|(?<!un)loaded|under load)\b/,
+    large: /\b(?:no[- ]load|off load|unloaded|running light|open[- ]circuit)\b/,
+    dimensions: ["voltage", "rotational speed"],
+    not: /\b(?:regulat\w*|compound|governor|governed)\b/,
   },
   {
     small: /\bsecondary\b|\boutput\b/,
@@ -156,10 +173,11 @@ interface Named {
 }
 
 /** The values of the text by their own names; where there is one alone, it and the related ones by their labels. */
-function namesOf({ reading, facts, what, main }: Sight): Named[] {
+function namesOf(sight: Sight): Named[] {
+  const { facts, what, main } = sight;
   const own = facts.filter((fact) => fact.from === "text");
-  if (reading.kind === "product" && reading.names)
-    return own.map((fact, i) => ({ fact, name: (reading.names?.[i] ?? "").toLowerCase() }));
+  const names = productNames(sight);
+  if (names) return own.map((fact, i) => ({ fact, name: (names[i] ?? "").toLowerCase() }));
   if (own.length > 1) return own.map((fact) => ({ fact, name: fact.label.slice(fact.name.length).trim() }));
   if (!main) return [];
   const others = facts.filter((fact) => fact.from === "related" && fact.dimension === main.dimension);

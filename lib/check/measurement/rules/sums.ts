@@ -146,7 +146,8 @@ function stack(sight: Sight): Remark[] {
   );
   if (/\bparallel\b/.test(sight.all)) return parallel(sight, main);
   const same = rest.filter((fact) => fact.dimension === main.dimension);
-  const mainIsWhole = wholeWords.test(what) && !/\b(?:of total|run-?out|indicator)\b/.test(what);
+  const all = ["mass", "count"].includes(main.dimension) && /^all\b|\ball$/.test(what);
+  const mainIsWhole = (all || wholeWords.test(what)) && !/\b(?:of total|run-?out|indicator)\b/.test(what);
   const whole = mainIsWhole
     ? main
     : same.find((fact) => wholeWords.test(fact.name) || /\btotal\b/.test(fact.name));

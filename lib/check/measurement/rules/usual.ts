@@ -159,7 +159,7 @@ const rows: Usual[] = [
     dimension: "mass",
     low: 0,
     high: 60,
-    not: /\b(?:marine|ship|locomotive|mill engine|beam engine|press|crane|steam hammer|sluice|main)\b/,
+    not: /\b(?:marine|ship|steam|locomotive|mill engine|beam engine|press|crane|steam hammer|sluice|main)\b/,
   },
   {
     name: /\b(?:screw|bolt|nut|washer|taper pin|split pin|cotter|key|pivot|valve stem|shim|circlip|rivet|spoke|jet|needle|collar|ball|tooth|brush|o-?ring|seal)s? (?:length|diameter|width|thickness|height|o\.?d\.?)\b/,
