@@ -65,7 +65,7 @@ function Figure({ still }: { still: Still }) {
               {pointing.said}
             </p>
             <div className="row-of-buttons">
-              <UndoButtons />
+              <UndoButtons onStep={pointing.hush} />
               {pointing.hand && (
                 <button type="button" className="plain" onClick={pointing.stage.onLeave}>
                   Put it away

@@ -62,6 +62,8 @@ export function usePointing(still: Still) {
   return {
     hand,
     said,
+    /** What was said last no longer holds. */
+    hush: () => setSaid(""),
     deeds,
     measure,
     stage: {

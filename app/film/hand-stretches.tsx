@@ -1,4 +1,5 @@
 "use client";
+import { useState } from "react";
 import { type Cut, present } from "#lib/build/index.ts";
 import { readTimecode, timecode } from "#lib/time/index.ts";
 import { useSessionView } from "../session/provider.tsx";
@@ -85,14 +86,28 @@ function HandLine(props: {
   );
 }
 
-/** A time as it is typed; what is no time is not kept, and the field says the last one that was. */
+/** A time as it is typed. What is no time is not kept, and the field says so until it is one. */
 function Moment(props: { label: string; value: number | null; keep: (value: number | null) => void }) {
+  const [unread, setUnread] = useState<string | null>(null);
   const said = props.value === null ? "" : timecode(props.value);
   const keep = (text: string) => {
-    const read = text.trim() === "" ? null : readTimecode(text);
-    if (text.trim() === "" || (read !== null && read >= 0)) props.keep(read);
+    const typed = text.trim();
+    const read = typed === "" ? null : readTimecode(typed);
+    const isTime = typed === "" || (read !== null && read >= 0);
+    setUnread(isTime ? null : typed);
+    if (isTime) props.keep(read);
   };
-  return <Words label={props.label} value={said} placeholder="0:00" keep={keep} />;
+  return (
+    <div>
+      <Words label={props.label} value={said} placeholder="0:00" keep={keep} />
+      {unread !== null && (
+        <p className="finding" role="alert">
+          “{unread.slice(0, 40)}” is no time, and was not kept; {said || "none"} holds. Write minutes and
+          seconds: 3:20.
+        </p>
+      )}
+    </div>
+  );
 }
 
 function Speed({ value, keep }: { value: number; keep: (speed: number) => void }) {

@@ -19,7 +19,8 @@ export function compile(document: BuildDocument): Procedure {
   const lookup = lookupOf(document);
   const bare = edited.map((step, index) => makeStep(step, index + 1, lookup));
   const trayOf = (kind: string) => tray.filter((mark) => mark.kind === kind);
-  const marks = new Map<string, Mark>(present(document.marks).map((mark) => [mark.id, mark]));
+  const inTime = present(document.marks).sort(compareMarks(clocksOf(document)));
+  const marks = new Map<string, Mark>(inTime.map((mark) => [mark.id, mark]));
   const looseParts = trayOf("part").map((mark) => partUse(mark, lookup));
   const parts = partsList(bare, looseParts, marks, new Map(document.items.map((item) => [item.id, item])));
   const measurements = [

@@ -12,12 +12,14 @@ interface UseInStep {
 }
 
 /**
- * The parts list: a line an item, in the order of the balloons, with what its marks say of it. How many: as
- * fitted outside the trial fit, else as removed, else as made or obtained; null where no mark says a number.
+ * The parts list: a line an item, in the order of the balloons, with what its marks say of it. How many: the
+ * most that were on at once outside the trial fit, else as removed, else as made or obtained; null where no mark says
+ * a number.
  */
 export function partsList(
   steps: Step[],
   loose: PartUse[],
+  /** In the order of their time. */
   marks: ReadonlyMap<string, Mark>,
   items: ReadonlyMap<string, Item>,
 ): PartLine[] {
@@ -27,12 +29,16 @@ export function partsList(
     ...loose.map((use) => ({ use, step: null })),
   ];
   for (const one of all) uses.set(one.use.item, [...(uses.get(one.use.item) ?? []), one]);
-  const lines = [...uses.values()].map((group) => partLine(group, marks, items));
+  const order = new Map([...marks.keys()].map((mark, index) => [mark, index]));
+  const inTime = (group: UseInStep[]) =>
+    group.toSorted((a, b) => (order.get(a.use.mark) ?? 0) - (order.get(b.use.mark) ?? 0));
+  const lines = [...uses.values()].map((group) => partLine(group, inTime(group), marks, items));
   return lines.sort((a, b) => a.balloon - b.balloon);
 }
 
 function partLine(
   group: UseInStep[],
+  inTime: UseInStep[],
   marks: ReadonlyMap<string, Mark>,
   items: ReadonlyMap<string, Item>,
 ): PartLine {
@@ -47,7 +53,7 @@ function partLine(
     item,
     balloon,
     name,
-    quantity: quantityOf(group),
+    quantity: quantityOf(inTime),
     partNumber: latest("fittedNumber") || latest("partNumber") || record?.partNumber || "",
     material: latest("material") || record?.material || "",
     size: latest("size"),
@@ -66,11 +72,41 @@ function quantityOf(group: UseInStep[]): number | null {
       : null;
   };
   return (
-    count(({ use, step }) => puts.has(use.event) && step !== null && step.stage !== "trial fit") ??
+    mostOn(group.filter(({ step }) => step !== null && step.stage !== "trial fit")) ??
     count(({ use }) => use.event === "removed") ??
     count(({ use }) => use.event === "made" || use.event === "obtained") ??
     count(() => true)
   );
+}
+
+/**
+ * The most pieces that were on at once, as the steps put them on and take them off again: a plug that goes in, comes
+ * out and goes in is one plug. A piece that replaces one put on before is no further piece. Null where nothing goes on.
+ */
+function mostOn(group: UseInStep[]): number | null {
+  let on = 0;
+  let most: number | null = null;
+  for (const { use } of group) {
+    const number = wholeNumber(use.count);
+    if (number === null) continue;
+    if (use.event === "removed") on = Math.max(0, on - number);
+    else if (use.event === "fitted") on += number;
+    else if (puts.has(use.event)) on += fittedBefore(group, use) ? 0 : number;
+    else continue;
+    if (puts.has(use.event)) most = Math.max(most ?? 0, on);
+  }
+  return most;
+}
+
+/** Whether a step before this use put pieces of the part on that have not come off since. */
+function fittedBefore(group: UseInStep[], use: PartUse): boolean {
+  const before = group
+    .slice(
+      0,
+      group.findIndex((one) => one.use === use),
+    )
+    .map((one) => one.use.event);
+  return before.lastIndexOf("fitted") > before.lastIndexOf("removed");
 }
 
 function wholeNumber(text: string): number | null {

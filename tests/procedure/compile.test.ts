@@ -89,6 +89,29 @@ describe("where a mark belongs", () => {
       [2, "Washer", 3],
     ]);
   });
+
+  test("what comes off and goes on again is one part, in whatever stage that happens", () => {
+    const part = (at: number, item: string, event: string, count: string) =>
+      sampleMark(at, "part", { item, event, count }, { id: `${item}-${at}` });
+    const document = sampleDocument({
+      marks: [
+        sampleMark(10, "action", { words: "Drain it" }),
+        part(11, "Plug", "removed", "1"),
+        sampleMark(20, "action", { words: "Fit it", stage: "assemble" }),
+        part(21, "Plug", "fitted", "1"),
+        part(22, "Washer", "fitted", "2"),
+        sampleMark(30, "action", { words: "Open it once more", stage: "strip" }),
+        part(31, "Plug", "removed", "1"),
+        sampleMark(40, "action", { words: "Close it", stage: "assemble" }),
+        part(41, "Washer", "replaced", "1"),
+        part(42, "Plug", "fitted", "1"),
+      ],
+    });
+    expect(compile(document).parts.map((one) => [one.name, one.quantity])).toEqual([
+      ["Plug", 1],
+      ["Washer", 2],
+    ]);
+  });
 });
 
 describe("hand edits", () => {

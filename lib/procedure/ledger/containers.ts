@@ -56,6 +56,9 @@ function putIn(event: LedgerEvent, count: number, containers: Map<string, Contai
   container.holds.push({ item: event.item, name: event.name, count, event });
 }
 
+/** What is thrown away lies where it was put: no piece that goes on is that one. */
+const isAway = ({ event }: Held): boolean => event.event === "scrapped" || event.event === "left out";
+
 /** What goes on, is thrown away, or is put somewhere else, leaves the container it lay in: first in, first out. */
 function takeOut(event: LedgerEvent, count: number, containers: readonly Container[]): void {
   const moves = event.says.container !== "" && goesIn.has(event.event);
@@ -67,7 +70,7 @@ function takeOut(event: LedgerEvent, count: number, containers: readonly Contain
     return;
   let rest = count;
   for (const container of containers) {
-    for (const held of container.holds.filter((one) => one.item === event.item)) {
+    for (const held of container.holds.filter((one) => one.item === event.item && !isAway(one))) {
       const out = Math.min(rest, held.count);
       held.count -= out;
       container.countedOut += out;

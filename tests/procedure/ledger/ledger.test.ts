@@ -190,6 +190,17 @@ test("a tin holds what went in and has not come out", () => {
   ]);
 });
 
+test("what was thrown away stays in its bag when a new one goes on", () => {
+  const { ledger } = looked([
+    part(1, "Gasket", "removed"),
+    part(2, "Gasket", "scrapped", { container: "waste bag" }),
+    part(3, "Gasket", "made"),
+    action(5, "Fit", "assemble"),
+    part(6, "Gasket", "fitted"),
+  ]);
+  expect(containersOf(ledger)[0]).toMatchObject({ countedIn: 1, countedOut: 0, holds: [{ count: 1 }] });
+});
+
 describe("a bath", () => {
   const bath = {
     words: "Body in the acid",
