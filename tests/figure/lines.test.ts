@@ -43,7 +43,7 @@ describe("balloons of many figures, 1 to 40 on each, bunched, in a row, in corne
           for (const { dot } of lines.balloons)
             expect(far(one.centre, dot.centre)).toBeGreaterThan(one.radius + dot.radius);
       }),
-      { numRuns: process.env.LONG ? 1000 : 300 },
+      { numRuns: process.env.LONG ? 1000 : 150 },
     );
   }, 240_000);
 
