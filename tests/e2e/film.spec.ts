@@ -72,7 +72,7 @@ test("chapters and captions of the film play in the browser", async ({ page, pro
   const build = await openDemo(page, program.address);
   await page.goto(`${build}/film`);
   await page.getByRole("button", { name: "Mark the cut by hand" }).click();
-  await expect(page.getByText("One stretch in 1:37", { exact: false })).toBeVisible();
+  await expect(page.getByText("One stretch in 2:05", { exact: false })).toBeVisible();
   await onDisk(page);
 
   // A page of nothing but a player, its film and its two tracks, each by the address that the program gives it.

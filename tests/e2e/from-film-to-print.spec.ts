@@ -74,7 +74,7 @@ test("by keyboard alone, from an empty workshop to a printed procedure", async (
   await onDisk(page);
   await expect(page.locator(".log-row")).toHaveCount(10);
 
-  await press(page, /^Sheet\s*Procedure/);
+  await press(page, /^Procedure$/);
   await expect(page.locator(".procedure [data-step]")).toHaveCount(2);
   await expect(page.getByText("A mark at", { exact: false })).toBeVisible();
   await press(page, "Move step 2 up");

@@ -75,7 +75,7 @@ test("one build teaches, the next is warned at the first removal, its answer cou
   await expect(page.locator(".brief.of-log")).toContainText("All of the brief");
   await mark(page, "s", "Draw the hub");
 
-  await press(page, /^Sheet\s*Procedure/);
+  await press(page, /^Procedure$/);
   await expect(page.locator("#brief")).toContainText("File the key to the hub");
   const download = page.waitForEvent("download");
   await press(page, "PDF, A4");
