@@ -85,7 +85,7 @@ test("a reader's file keeps ticks and readings without a network, and a saved co
   const titles = await other.locator("section.step p.instruction").allTextContents();
   const paper = await readPdf(new Uint8Array(await other.pdf({ format: "A4" })));
   const said = unspaced(paper.pages.map(({ text }) => text).join(""));
-  expect(titles).toHaveLength(22);
+  expect(titles).toHaveLength(29);
   expect(titles.filter((title) => !said.includes(unspaced(title)))).toEqual([]);
   expect(said).toContain(unspaced("12 thou </script>"));
   expect(errors).toEqual([]);
