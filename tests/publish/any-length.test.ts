@@ -77,6 +77,6 @@ test("whatever the lengths of its texts, a print has every word of them", async 
       },
     ),
     // Each print takes seconds.
-    { numRuns: process.env.LONG ? 60 : 8, endOnFailure: true },
+    { numRuns: process.env.LONG ? 60 : 5, endOnFailure: true },
   );
 }, 600_000);

@@ -7,8 +7,8 @@ import { readHtml } from "./read-html.ts";
 import { type ReadPdf, readPdf, unspaced } from "./read-pdf.ts";
 import { checked, options, picture } from "./sample.ts";
 
-/** 50 steps in the ordinary run; LONG=1 sets 200. */
-const count = process.env.LONG ? 200 : 50;
+/** 25 steps in the ordinary run; LONG=1 sets 200. */
+const count = process.env.LONG ? 200 : 25;
 
 /** What is no part of a procedure: marks not yet sorted, and when the restorer's own soak ran. */
 const leftOut = ["deferred.began", "deferred.ended", "unsorted.words"];
