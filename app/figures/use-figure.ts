@@ -1,7 +1,7 @@
 import { useMemo } from "react";
 import type { Still } from "#lib/build/index.ts";
 import type { MeasurementLine, PartLine, Step } from "#lib/procedure/index.ts";
-import { read } from "#lib/quantity/index.ts";
+import { quantitiesOf, read } from "#lib/quantity/index.ts";
 import { useDerived, useSessionView } from "../session/provider.tsx";
 
 /** What a figure may speak of: the parts list and the measurements, those of its own step apart from the others. */
@@ -13,6 +13,7 @@ export interface FigureSubject {
 
 export function useSubject(still: Still): FigureSubject {
   const { stepOf, procedure } = useDerived();
+  const { decimal } = useSessionView().document.build;
   const step = stepOf.get(still.markId);
   return useMemo(() => {
     const items = new Set(step?.parts.map((part) => part.item));
@@ -20,15 +21,17 @@ export function useSubject(still: Still): FigureSubject {
     return {
       step,
       parts: apart(procedure.parts, (part) => items.has(part.item)),
-      measurements: apart(procedure.measurements.filter(hasLine), (line) => marks.has(line.mark)),
+      measurements: apart(
+        procedure.measurements.filter((line) => hasLine(line, decimal)),
+        (line) => marks.has(line.mark),
+      ),
     };
-  }, [step, procedure]);
+  }, [step, procedure, decimal]);
 }
 
 /** Whether a dimension line can stand for a measurement: for a length or an angle, or what is not read. */
-function hasLine({ values }: MeasurementLine): boolean {
-  const readings = Object.values(values).map(({ typed }) => read(typed));
-  const found = readings.flatMap((one) => ("quantities" in one ? one.quantities : []));
+function hasLine({ values }: MeasurementLine, decimal: "." | ","): boolean {
+  const found = Object.values(values).flatMap(({ typed }) => quantitiesOf(read(typed, { decimal })));
   return found.length === 0 || found.some(({ dimension }) => dimension === "length" || dimension === "angle");
 }
 

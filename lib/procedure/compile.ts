@@ -43,7 +43,7 @@ export function compile(document: BuildDocument): Procedure {
     unsorted: placed.unsorted.map((mark) => loose(mark, lookup)),
     orphans: orphans.sort((a, b) => (a.edit < b.edit ? -1 : 1)),
     recordings: recordingLines(document),
-    moments: momentsOf(steps, [...marks.values()], lookup, document),
+    moments: momentsOf(steps, inTime, lookup),
     ...(lookup.film && { film: filmOfProcedure(lookup.film) }),
   };
 }
@@ -60,9 +60,9 @@ function recordingLines(document: BuildDocument): RecordingLine[] {
     .sort((a, b) => (a.name < b.name ? -1 : a.name > b.name ? 1 : a.id < b.id ? -1 : 1));
 }
 
-function momentsOf(steps: Step[], marks: Mark[], lookup: Lookup, document: BuildDocument): MarkMoment[] {
+function momentsOf(steps: Step[], inTime: readonly Mark[], lookup: Lookup): MarkMoment[] {
   const stepOf = new Map(steps.flatMap((step) => step.marks.map((mark) => [mark, step.number])));
-  return marks.sort(compareMarks(clocksOf(document))).flatMap((mark) => {
+  return inTime.flatMap((mark) => {
     const { moment, words } = loose(mark, lookup);
     return moment
       ? [{ mark: mark.id, kind: mark.kind, words, step: stepOf.get(mark.id) ?? null, moment }]

@@ -47,3 +47,22 @@ export function termNumber(term: string): number {
   const [over = "0", under = "1"] = term.split("/");
   return Number(over) / Number(under);
 }
+
+const numberWords: Record<string, number> = {
+  one: 1,
+  two: 2,
+  three: 3,
+  four: 4,
+  five: 5,
+  six: 6,
+  eight: 8,
+  ten: 10,
+  twelve: 12,
+  twenty: 20,
+};
+
+/** A number written as a word, in figures or with a fraction: "two", "2", "2-1/2", "1/3". What is none is NaN. */
+export function numberIn(text: string): number {
+  const [, whole = "0", over, under] = /^(?:(\d+)[- ])?(\d+)\/(\d+)$/.exec(text) ?? [];
+  return over ? Number(whole) + Number(over) / Number(under) : (numberWords[text] ?? Number(text));
+}

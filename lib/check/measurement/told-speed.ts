@@ -1,4 +1,4 @@
-import { near, plain } from "./figures.ts";
+import { near, numberIn, plain } from "./figures.ts";
 import type { Remark } from "./rule.ts";
 import type { Fact } from "./sight.ts";
 
@@ -19,16 +19,6 @@ export function faster(text: string, { driver, driven }: { driver: Fact; driven:
     sixth: 1 / 6,
     tenth: 0.1,
   };
-  const numbers: Record<string, number> = {
-    two: 2,
-    three: 3,
-    four: 4,
-    five: 5,
-    six: 6,
-    eight: 8,
-    ten: 10,
-    twelve: 12,
-  };
   const [head = ""] = text.split(/\bturns?\b|\bruns?\b|\brotates?\b|\bgoes\b|\bspins?\b|\bis\b/);
   const names = (name: string, other: string) =>
     (name.match(/[a-z]{3,}/g) ?? []).filter(
@@ -46,7 +36,7 @@ export function faster(text: string, { driver, driven }: { driver: Fact; driven:
   const many =
     /(\d+(?:\.\d+)?|two|three|four|five|six|eight|ten|twelve) ?(?:times|x|turns|revolutions|revs)/.exec(text);
   const count = many
-    ? (numbers[many[1] ?? ""] ?? Number(many[1]))
+    ? numberIn(many[1] ?? "")
     : words[/\b(twice|doubles?|doubled|thrice|triples|trebles)\b/.exec(text)?.[1] ?? ""];
   const part = /\b(?:1\/(\d+)|(?:a |one[- ])?(half|third|quarter|fifth|sixth|tenth))\b/.exec(
     text.replace(/\bhalve[sd]\b/, "half"),

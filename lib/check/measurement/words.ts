@@ -9,6 +9,10 @@ const rejects =
 const notThat =
   /\b(?:not|never|no|n't|without|un)\s+(?:be\s+|been\s+|to\s+be\s+|yet\s+|need(?:ing|ed)?\s+(?:to\s+be\s+)?)?$/;
 
+/** Whether a value was read off an instrument, and is not the nominal one. */
+export const isMeasured = (words: string): boolean =>
+  /\b(?:measured|meter|reads|reading|tested|actual|found)\b/.test(words);
+
 export type Decision = "accepted" | "rejected" | "open";
 
 /** What was decided, from the words of a verdict. */

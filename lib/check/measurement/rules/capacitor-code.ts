@@ -1,6 +1,7 @@
 import { near, plain } from "../figures.ts";
 import type { EntryRule, Remark } from "../rule.ts";
 import type { Sight } from "../sight.ts";
+import { isMeasured } from "../words.ts";
 
 /** A capacitor's value against the three figures printed on it. */
 export const capacitorCode: EntryRule = {
@@ -45,11 +46,11 @@ export function capacitorCodeIn(text: string): { said: string; farads: number } 
 
 function coded({ main, entry, what }: Sight): Remark[] {
   if (main?.dimension !== "capacitance") return [];
-  const { spec, part, related = [], instrument = "" } = entry.context ?? {};
+  const { spec, part, related = [], instrument = "" } = entry.context;
   const texts = [spec, part, ...related.map((one) => `${one.what} ${one.text}`)];
   const told = texts.map((text) => (text ? capacitorCodeIn(text) : null)).find((one) => one !== null);
   if (!told) return [];
-  const measured = /\b(?:measured|meter|reads|reading|tested|actual|found)\b/.test(`${what} ${instrument}`);
+  const measured = isMeasured(`${what} ${instrument}`);
   if (near(main.si, told.farads, measured ? 0.35 : 0.01)) return [];
   const should = sayFarads(told.farads);
   return [

@@ -2,7 +2,7 @@ import { colourBands } from "#lib/reference/index.ts";
 import { near } from "../figures.ts";
 import type { EntryRule, Remark } from "../rule.ts";
 import type { Sight } from "../sight.ts";
-import { decisionIn } from "../words.ts";
+import { decisionIn, isMeasured } from "../words.ts";
 
 /** A resistor's value against its coloured bands. */
 export const colourCode: EntryRule = {
@@ -44,9 +44,7 @@ function bands({ main, entry }: Sight): Remark[] {
       : told;
   const code = colourBands(own.replace(/\([^)]*\d[^)]*\)/g, ""));
   if (!code) return [];
-  const nominal = !/\b(?:measured|meter|reads|reading|tested|actual|found)\b/.test(
-    `${entry.what} ${entry.context.instrument ?? ""}`.toLowerCase(),
-  );
+  const nominal = !isMeasured(`${entry.what} ${entry.context.instrument ?? ""}`.toLowerCase());
   const room = nominal ? 0.01 : Math.max(code.tolerance / 100, 0.2) * 1.6;
   if (near(main.si, code.ohms, room)) return [];
   const decided = decisionIn((entry.context.verdict ?? "").toLowerCase());

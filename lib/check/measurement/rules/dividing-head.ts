@@ -1,4 +1,4 @@
-import { near, plain } from "../figures.ts";
+import { near, numberIn, plain } from "../figures.ts";
 import type { EntryRule } from "../rule.ts";
 import type { Sight } from "../sight.ts";
 
@@ -69,20 +69,13 @@ const holes =
   /\b(\d{1,3}) holes? (?:on|in|of) (?:the |a )?(\d{1,3})(?:[- ]hole)? ?(?:circle|row|plate|ring|hole)?/;
 const turns =
   /\b(\d{1,3}(?:[- ]\d{1,2}\/\d{1,2}|\.\d+)?|\d{1,2}\/\d{1,2}|one|two|three|four|five) (?:full |whole |complete )?turns?\b/;
-const inWords: Record<string, number> = { one: 1, two: 2, three: 3, four: 4, five: 5 };
 
 /** Turns of the crank, whole and in holes. */
 function settingIn(text: string): number | null {
   const [whole, part] = [turns.exec(text), holes.exec(text)];
   if (!whole && !part) return null;
-  const full = whole ? (inWords[whole[1] ?? ""] ?? numberOf(whole[1] ?? "")) : 0;
+  const full = whole ? numberIn(whole[1] ?? "") : 0;
   return full + (part ? Number(part[1]) / Number(part[2]) : 0);
-}
-
-/** "3-1/3" is three and a third. */
-function numberOf(text: string): number {
-  const [, whole = "0", over, under] = /^(?:(\d+)[- ])?(\d+)\/(\d+)$/.exec(text) ?? [];
-  return over ? Number(whole) + Number(over) / Number(under) : Number(text);
 }
 
 const isHead =

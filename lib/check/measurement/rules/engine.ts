@@ -1,5 +1,5 @@
 import { compressionRatio, sweptVolume } from "#lib/reference/index.ts";
-import { near, plain, sayIn, termNumber } from "../figures.ts";
+import { near, numberIn, plain, sayIn, termNumber } from "../figures.ts";
 import { type EntryRule, firstOf, type Remark } from "../rule.ts";
 import { relatedFacts, type Sight } from "../sight.ts";
 
@@ -88,7 +88,7 @@ function cylinders(sight: Sight): number {
   const word =
     /\b(single|twin|two|three|four|six|1|2|3|4|6)[- ]?cyl/.exec(sight.all)?.[1] ??
     (/\btwin\b/.test(sight.all) ? "twin" : "single");
-  return fact?.si ?? { single: 1, twin: 2, two: 2, three: 3, four: 4, six: 6 }[word] ?? Number(word);
+  return fact?.si ?? { single: 1, twin: 2 }[word] ?? numberIn(word);
 }
 
 function swept(sight: Sight): Remark[] {

@@ -1,4 +1,4 @@
-import { near } from "../figures.ts";
+import { near, numberIn } from "../figures.ts";
 import type { EntryRule } from "../rule.ts";
 import type { Fact, Sight } from "../sight.ts";
 
@@ -71,16 +71,6 @@ const thing = "((?:[a-z][a-z-]+ ){0,2}?[a-z][a-z-]+)";
 const two = new RegExp(
   `\\b${number} ?(?:parts?|measures?|volumes?|%)? ?(?:of )?${thing}(?: to| with| and|,|:|/)? ?(?:to )?${number} ?(?:parts?|measures?|volumes?|%)? ?(?:of )?${thing}`,
 );
-const inWords: Record<string, number> = {
-  one: 1,
-  two: 2,
-  three: 3,
-  four: 4,
-  five: 5,
-  six: 6,
-  ten: 10,
-  twenty: 20,
-};
 const unit =
   /^(?:mm|in|cm|ml|l|g|kg|oz|lb|psi|bar|rpm|hours?|min|turns?|teeth|litres?|pints?|thou|holes?|degrees|v|a|w|ft|to|by|x)\b/;
 const filler = /\b(?:parts?|of|the|to|with|and|by|volume|weight|clean|soft|cold|hot|fresh|plain|neat)\b/g;
@@ -89,14 +79,13 @@ function partsIn(text: string): [Part, Part] | null {
   const hit = text.length < 160 && /\d|\bone\b/.test(text) ? two.exec(text) : null;
   if (!hit) return null;
   const [a, b] = [
-    { parts: numberOf(hit[1]), of: clean(hit[2]) },
-    { parts: numberOf(hit[3]), of: clean(hit[4]) },
+    { parts: numberIn(hit[1] ?? ""), of: clean(hit[2]) },
+    { parts: numberIn(hit[3] ?? ""), of: clean(hit[4]) },
   ];
   if (unit.test(hit[2] ?? "") || unit.test(hit[4] ?? "") || !a.of || !b.of || a.of === b.of) return null;
   return a.parts > 0 && b.parts > 0 ? [a, b] : null;
 }
 
-const numberOf = (word = ""): number => inWords[word] ?? Number(word);
 const clean = (words = ""): string => words.replace(filler, "").replace(/\s+/g, " ").trim();
 
 /** The sheet's parts in the order of one's own; null where it speaks of other things. */

@@ -1,4 +1,4 @@
-import { near, plain, sayIn, slipWords, stepOf } from "../figures.ts";
+import { near, numberIn, plain, sayIn, slipWords, stepOf } from "../figures.ts";
 import { type EntryRule, firstOf, type Remark } from "../rule.ts";
 import type { Fact, Sight } from "../sight.ts";
 
@@ -141,19 +141,7 @@ function startsOf(all: string): number | null {
   if (!/\b(?:multi|starts?)\b/.test(all)) return 1;
   const said =
     /\b(single|one|1|double|two|twin|2|triple|three|3|quadruple|four|4|six|6|eight|8)[- ]starts?\b/.exec(all);
-  return said ? (startWords[said[1] ?? ""] ?? Number(said[1])) : null;
+  return said ? (startWords[said[1] ?? ""] ?? numberIn(said[1] ?? "")) : null;
 }
 
-const startWords: Record<string, number> = {
-  single: 1,
-  one: 1,
-  double: 2,
-  two: 2,
-  twin: 2,
-  triple: 3,
-  three: 3,
-  quadruple: 4,
-  four: 4,
-  six: 6,
-  eight: 8,
-};
+const startWords: Record<string, number> = { single: 1, double: 2, twin: 2, triple: 3, quadruple: 4 };

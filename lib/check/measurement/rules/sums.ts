@@ -1,4 +1,4 @@
-import { near, roomOf, sayIn, stepOf } from "../figures.ts";
+import { near, numberIn, roomOf, sayIn, stepOf } from "../figures.ts";
 import { type EntryRule, firstOf, type Remark } from "../rule.ts";
 import { type Fact, relatedFacts, type Sight } from "../sight.ts";
 
@@ -103,8 +103,6 @@ export const sums: EntryRule = {
   ],
 };
 
-const figuresOf: Record<string, number> = { two: 2, three: 3, four: 4, five: 5, six: 6 };
-
 /** "Two 30 Ω coils in parallel" are half of one. */
 function alike({ main, all }: Sight): Remark[] {
   if (main?.dimension !== "resistance") return [];
@@ -113,7 +111,7 @@ function alike({ main, all }: Sight): Remark[] {
       all,
     );
   if (!said) return [];
-  const count = figuresOf[said[1] ?? ""] ?? Number(said[1]);
+  const count = numberIn(said[1] ?? "");
   const one = Number(said[2]) * ({ k: 1e3, m: 1e6 }[said[3] ?? ""] ?? 1);
   const should = said[4] === "series" ? one * count : one / count;
   if (near(should, main.si, 0.12) || near(one, main.si, 0.001)) return [];

@@ -1,4 +1,4 @@
-import { near, plain } from "../figures.ts";
+import { near, numberIn, plain } from "../figures.ts";
 import type { EntryRule, Remark } from "../rule.ts";
 import { type Fact, relatedFacts, type Sight } from "../sight.ts";
 import { roleOf, startsInWords, termsOf, wheelsIn, wheelsOf } from "../wheels.ts";
@@ -122,13 +122,14 @@ function saidIn({ entry, what, main }: Sight): Said | null {
   )
     return null;
   const once = onceFor.exec(text);
-  if (once) return { subject: once[1] ?? "", times: 1 / numberOf(once[2]), other: once[3] ?? "" };
+  if (once) return { subject: once[1] ?? "", times: 1 / numberIn(once[2] ?? ""), other: once[3] ?? "" };
   const hit = spoken.exec(text);
-  if (hit) return { subject: hit[1] ?? "", times: numberOf(hit[2]), other: hit[3] ?? "" };
+  if (hit) return { subject: hit[1] ?? "", times: numberIn(hit[2] ?? ""), other: hit[3] ?? "" };
   const many = counted.exec(text);
-  if (many) return { subject: many[2] ?? "", times: numberOf(many[1]), other: many[3] ?? "" };
+  if (many) return { subject: many[2] ?? "", times: numberIn(many[1] ?? ""), other: many[3] ?? "" };
   const back = reversed.exec(text);
-  if (back) return { subject: back[4] ?? back[2] ?? "", times: numberOf(back[3]), other: back[1] ?? "" };
+  if (back)
+    return { subject: back[4] ?? back[2] ?? "", times: numberIn(back[3] ?? ""), other: back[1] ?? "" };
   const terms = main?.quantity.terms?.length === 2 ? main && termsOf(main) : null;
   const ofBoth = terms ? namedBoth.exec(what) : null;
   if (terms && ofBoth) return { subject: ofBoth[1] ?? "", times: terms, other: ofBoth[2] ?? "" };
@@ -141,24 +142,6 @@ function saidIn({ entry, what, main }: Sight): Said | null {
         other: (label[2] ?? "").replace(/ ?(?:turns?|revs?|revolutions?)$/, ""),
       }
     : null;
-}
-
-const inWords: Record<string, number> = {
-  two: 2,
-  three: 3,
-  four: 4,
-  five: 5,
-  six: 6,
-  eight: 8,
-  ten: 10,
-  twelve: 12,
-  twenty: 20,
-};
-
-/** "2-1/2" is two and a half. */
-function numberOf(text = ""): number {
-  const [, whole = "0", over = "0", under = "1"] = /^(\d+)[- ](\d+)\/(\d+)$/.exec(text) ?? [];
-  return inWords[text] ?? (over === "0" ? Number(text) : Number(whole) + Number(over) / Number(under));
 }
 
 /** The cam of a four-stroke turns once for two turns of its crank. */
