@@ -17,8 +17,13 @@ export const programRoot = process.cwd();
 
 const folders: string[] = [];
 afterEach(() => {
-  for (const folder of folders.splice(0)) fs.rmSync(folder, { recursive: true, force: true });
+  for (const folder of folders.splice(0)) removeFolder(folder);
 });
+
+/** Removes a folder into which what a killed process had started (ffmpeg) may still be writing. */
+function removeFolder(folder: string): void {
+  fs.rmSync(folder, { recursive: true, force: true, maxRetries: 20, retryDelay: 50 });
+}
 
 /** An empty folder, removed after the test. */
 export function freshFolder(): string {
