@@ -2,7 +2,7 @@ import { z } from "zod";
 import { drawing, plainDrawing } from "#lib/figure/index.ts";
 import type { Answer } from "#lib/finding/index.ts";
 import { kindNames, stages } from "#lib/mark/index.ts";
-import { base, id, line, text } from "./columns.ts";
+import { base, id, line, number, seconds, text, whole } from "./columns.ts";
 
 /** The records of a build, beside its marks. All are flat rows. */
 
@@ -28,7 +28,7 @@ export const assemblyRow = z.object({
   machineId: id,
   parentId: id.nullable(),
   name: line,
-  rank: z.number().finite(),
+  rank: number,
 });
 export type Assembly = z.infer<typeof assemblyRow>;
 
@@ -56,7 +56,7 @@ export const buildRow = z.object({
   language: z.string().max(35),
   decimal: z.enum([".", ","]),
   /** How long before an action a caution, tool or consumable may lie and still belong to it, in seconds. */
-  warnAhead: z.number().finite().min(0).max(600),
+  warnAhead: z.number().min(0).max(600),
 });
 export type Build = z.infer<typeof buildRow>;
 
@@ -69,18 +69,18 @@ export const sittingRow = z.object({
   /** When it began, and how far that time can be trusted, in words: "from the file", "typed". */
   began: wallTime.nullable(),
   beganTrust: line,
-  rank: z.number().finite(),
+  rank: number,
 });
 export type Sitting = z.infer<typeof sittingRow>;
 
 /** What probing a recording found; null until it has been probed. */
 export const probed = z.object({
   /** Seconds, to the end of the last frame. */
-  duration: z.number().finite().min(0),
-  frameCount: z.number().int().min(0),
-  width: z.number().int().min(0),
-  height: z.number().int().min(0),
-  rotation: z.number().int(),
+  duration: seconds,
+  frameCount: whole,
+  width: whole,
+  height: whole,
+  rotation: z.number().int().min(-360).max(360),
   videoCodec: z.string().max(100).nullable(),
   audioCodec: z.string().max(100).nullable(),
   playable: z.boolean(),
@@ -96,8 +96,8 @@ export const recordingRow = z.object({
   sittingId: id,
   name: line,
   /** Where its clock lies on the sitting's: offset in seconds, rate in sitting seconds a recording second. */
-  offset: z.number().finite(),
-  rate: z.number().finite().positive(),
+  offset: number,
+  rate: z.number().min(1e-6).max(1e6),
   /** When it was made, by the file; and how far that can be trusted. */
   madeAt: wallTime.nullable(),
   madeAtTrust: line,
@@ -147,16 +147,16 @@ export const cutRow = z.object({
   segments: z
     .array(
       z.object({
-        at: z.number().finite().min(0).max(1e7),
-        until: z.number().finite().min(0).max(1e7).nullable(),
+        at: seconds,
+        until: seconds.nullable(),
         recordingId: id,
-        from: z.number().finite().min(0).max(1e7),
+        from: seconds,
         /** Recording seconds for each second of film: 2 twice as fast, -1 backwards, 0 frozen. */
-        speed: z.number().finite().min(-1000).max(1000),
+        speed: z.number().min(-1000).max(1000),
       }),
     )
     .max(2000),
-  rank: z.number().finite(),
+  rank: number,
 });
 export type Cut = z.infer<typeof cutRow>;
 
@@ -168,16 +168,16 @@ export const stillRow = z.object({
   source: z.enum(["frame", "photograph"]),
   recordingId: id.nullable(),
   /** Seconds of the recording's clock, the middle of the frame's interval; null for a photograph. */
-  at: z.number().finite().min(0).nullable(),
+  at: seconds.nullable(),
   /** SHA-256 of the picture's bytes in hex: its name in the folder of stills. Empty while there is none. */
   sha256: z.string().regex(/^([0-9a-f]{64})?$/),
-  width: z.number().int().min(0),
-  height: z.number().int().min(0),
+  width: whole,
+  height: whole,
   /** What it shows, for who cannot see it. Empty until the restorer has written or accepted one. */
   alt: text,
   /** Balloons and dimension lines, and how the picture is shown. Folders written before there were figures have none. */
   drawing: drawing.default(plainDrawing),
-  rank: z.number().finite(),
+  rank: number,
 });
 export type Still = z.infer<typeof stillRow>;
 
@@ -265,8 +265,8 @@ export const draftDecisionRow = z.object({
   recordingId: id,
   kind: z.enum(kindNames),
   /** The span of its words, half-open, in seconds of the recording's clock. */
-  at: z.number().finite().min(0),
-  until: z.number().finite().min(0),
+  at: seconds,
+  until: seconds,
   /** Its value in one fixed form, as lib/captions gives it; empty where words are all there is. */
   value: z.string().max(2000),
   verdict: z.enum(["accepted", "dropped"]),

@@ -1,9 +1,9 @@
 import { randomBytes } from "node:crypto";
-import http from "node:http";
+import http, { type IncomingMessage, type ServerResponse } from "node:http";
 import type { AddressInfo } from "node:net";
 import { sweepUnfinished } from "#lib/media/index.ts";
 import { MigrationError, theWorkshop } from "#lib/store/index.ts";
-import { answer } from "./doors/answer.ts";
+import { answer, answerError } from "./doors/answer.ts";
 import { contentPolicy, turnAway } from "./doors/guard.ts";
 import { doors } from "./doors/index.ts";
 import { finishArrived, indexingOf } from "./indexing/index.ts";
@@ -28,7 +28,11 @@ export async function serve(options: { root: string; port: number; dev?: boolean
   await pages.prepare();
   const answerPage = pages.getRequestHandler();
 
-  const server = http.createServer(async (req, res) => {
+  const server = http.createServer((req, res) => {
+    // Whatever a request does, the next one is answered.
+    answerRequest(req, res).catch((error: unknown) => answerError(res, error));
+  });
+  async function answerRequest(req: IncomingMessage, res: ServerResponse): Promise<void> {
     const turned = turnAway(req, (server.address() as AddressInfo).port);
     if (turned) {
       const { status, ...words } = turned;
@@ -47,7 +51,7 @@ export async function serve(options: { root: string; port: number; dev?: boolean
     req.headers["content-security-policy"] = policy;
     res.setHeader("content-security-policy", policy);
     await answerPage(req, res);
-  });
+  }
   if (dev) server.on("upgrade", pages.getUpgradeHandler());
   // A recording of many gigabytes takes longer than five minutes to come in.
   server.requestTimeout = 0;

@@ -51,24 +51,36 @@ export interface Mark {
   rev: number;
 }
 
-const time = z.number().finite().min(0).max(1e7);
+const time = z.number().min(0).max(1e7);
+const id = z
+  .string()
+  .min(1)
+  .max(100)
+  .refine((text) => !/[\p{Cc}\p{Cs}]/u.test(text), { error: "an id holds no control characters" });
+
+/** Fields of a later version are kept as they are, but for what no form has: a nest that the database cannot read. */
+const mostNested = 20;
 
 /** Checks a mark row and the fields of its kind. Messages say where and what was found. */
 export const markRow: z.ZodType<Mark> = z
   .object({
-    id: z.string().min(1).max(100),
+    id,
     buildId: z.string().min(1).max(100),
     sittingId: z.string().min(1).max(100),
     recordingId: z.string().max(100).nullable(),
     at: time.nullable(),
     until: time.nullable(),
-    rank: z.number().finite(),
+    rank: z.number().min(-1e12).max(1e12),
     kind: z.enum([...kindNames, ""]),
     fields: z.looseObject({ v: z.literal(fieldsVersion) }),
     gone: z.string().max(40).nullable(),
     rev: z.number().int().min(0),
   })
   .superRefine((mark, context) => {
+    if (isNestedDeeper(mark.fields, mostNested)) {
+      context.addIssue({ code: "custom", message: `nested more than ${mostNested} deep`, path: ["fields"] });
+      return;
+    }
     const result = kindOf(mark.kind).stored.safeParse(mark.fields);
     for (const issue of result.error?.issues ?? []) {
       context.addIssue({ code: "custom", message: issue.message, path: ["fields", ...issue.path] });
@@ -77,6 +89,12 @@ export const markRow: z.ZodType<Mark> = z
       context.addIssue({ code: "custom", message: "a span ends before it begins", path: ["until"] });
     }
   }) as unknown as z.ZodType<Mark>;
+
+/** Walks no deeper than it has to, so that no nest is too deep for it. */
+function isNestedDeeper(value: unknown, most: number): boolean {
+  if (typeof value !== "object" || value === null) return false;
+  return most === 0 || Object.values(value).some((inner) => isNestedDeeper(inner, most - 1));
+}
 
 /** Fields of a mark of that kind that a finished one needs and this one has not: name and what is missing. */
 export function missingFields(mark: Mark): { field: string; message: string }[] {

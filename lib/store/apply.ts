@@ -34,7 +34,11 @@ export async function apply(
     const repeated = await findChange(tx, command.id);
     if (repeated) return repeated;
     const entries: Entry[] = [];
-    for (const put of command.puts) entries.push(await applyPut(tx, put));
+    for (const put of command.puts) {
+      const entry = await applyPut(tx, put);
+      refuseForeign(entry, command.buildId);
+      entries.push(entry);
+    }
     return append(tx, { ...command, kind, ofSeq: null, entries });
   });
 }
@@ -78,6 +82,21 @@ async function applyPut(tx: Client, put: Put): Promise<Entry> {
   return { table: put.table, id: put.id, before, after: await write(tx, put.table, put.id, before, put.set) };
 }
 
+/**
+ * A row stays in its build, and is changed in the history of that build alone: else undoing there would leave it as it
+ * is, and undoing here would change what is open elsewhere. A sighting and a machine belong to no build.
+ */
+function refuseForeign({ table, before, after }: Entry, buildId: string | null): void {
+  if (table === "sighting" || after.buildId === undefined) return;
+  const owner = before?.buildId ?? buildId ?? after.buildId;
+  if (owner === after.buildId && (buildId === null || buildId === owner)) return;
+  throw new Refused({
+    found: `The ${table} ${after.id} belongs to another build of this workshop.`,
+    expected: "Records of the one build that is being changed.",
+    todo: "If a folder was brought in that is a changed copy of a build here, give its build the id that the first one has: you are then asked whether to replace it or to keep both.",
+  });
+}
+
 /** Writes a row with some columns changed, checked against its form, its revision counted up. */
 export async function write(
   tx: Client,
@@ -96,9 +115,18 @@ export async function write(
       todo: "Mend that value and try again.",
     });
   }
-  const after = checked.data as Row;
+  const after = asKept(checked.data as Row);
   await writeRow(tx, table, after);
   return after;
+}
+
+/** A row as the database gives it back: half a letter (a lone surrogate) is none in UTF-8. */
+function asKept(row: Row): Row {
+  const columns = Object.entries(row).map(([column, value]) => [
+    column,
+    typeof value === "string" ? value.replace(/\p{Cs}/gu, "\ufffd") : value,
+  ]);
+  return Object.fromEntries(columns) as Row;
 }
 
 export interface ChangeToAppend {

@@ -56,4 +56,5 @@ export { type Ask, type Finding, type Found, find, rebuildSearch, type Source } 
 export { readSettings, type Settings, settings, usualSettings, writeSettings } from "./settings.ts";
 export { MigrationError } from "./sqlite/migrate.ts";
 export { type Row, type TableName, tableNames } from "./tables.ts";
+export { isOfTheDisk, wordsOf } from "./told.ts";
 export { type Workshop, workshopAt, workshopFolder } from "./workshop.ts";

@@ -1,6 +1,6 @@
 import type { IncomingMessage, ServerResponse } from "node:http";
-import { MediaError } from "#lib/media/index.ts";
-import { Refused } from "#lib/store/index.ts";
+import type { Words } from "#lib/finding/index.ts";
+import { isOfTheDisk, Refused, wordsOf } from "#lib/store/index.ts";
 
 /** Answers with one JSON value. */
 export function answer(res: ServerResponse, status: number, value: unknown): void {
@@ -21,15 +21,21 @@ export function answer(res: ServerResponse, status: number, value: unknown): voi
 
 /** Answers with what went wrong, in words where the person can do something about it. */
 export function answerError(res: ServerResponse, error: unknown): void {
-  if (error instanceof MediaError || error instanceof Refused) {
-    const { found, expected, todo } = error;
-    answer(res, 400, { found, expected, todo });
+  const words = wordsOf(error);
+  if (words) {
+    answer(res, isOfTheDisk(error) ? 503 : 400, words);
     return;
   }
   console.error(error);
-  const found = error instanceof Error ? error.message : String(error);
-  answer(res, 500, { found, expected: "", todo: "Nothing that was kept is lost. Try again." });
+  answer(res, 500, ownFault);
 }
+
+/** What is said where the program itself is at fault: its own words are in its terminal, for who mends it. */
+export const ownFault: Words = {
+  found: "The program met a fault of its own; its terminal says which.",
+  expected: "",
+  todo: "What was kept is as it was. Try again, or load the page again.",
+};
 
 /** The whole body of a request, up to a limit in bytes. */
 export async function readBody(req: IncomingMessage, limit: number): Promise<Buffer> {

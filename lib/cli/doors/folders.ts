@@ -1,16 +1,13 @@
 import type { IncomingMessage, ServerResponse } from "node:http";
 import path from "node:path";
 import { z } from "zod";
-import { FolderError } from "#lib/folder/index.ts";
-import { type OpenWorkshop, Refused } from "#lib/store/index.ts";
+import type { OpenWorkshop } from "#lib/store/index.ts";
 import { bringBuild, sendBuild } from "../bring-build.ts";
 import { answer, readJson } from "./answer.ts";
+import { ask, askedForPath, wholePath } from "./asked.ts";
 
-const whole = z.string().min(1).max(4000).refine(path.isAbsolute, {
-  error: "a whole path was expected, from the drive or the root down",
-});
-const incoming = z.object({ folder: whole, choice: z.enum(["replace", "keep both"]).nullable() });
-const outgoing = z.object({ folder: whole, build: z.string().min(1).max(100), films: z.boolean() });
+const incoming = z.object({ folder: wholePath, choice: z.enum(["replace", "keep both"]).nullable() });
+const outgoing = z.object({ folder: wholePath, build: z.string().min(1).max(100), films: z.boolean() });
 
 /** Build folders come in and go out; the demonstration is one that lies with the program. */
 export async function foldersDoor(
@@ -20,26 +17,20 @@ export async function foldersDoor(
   root: string,
 ): Promise<void> {
   const { pathname } = new URL(req.url ?? "/", "http://localhost");
-  try {
-    if (req.method !== "POST")
-      answer(res, 405, { found: "Only POST is answered here.", expected: "", todo: "" });
-    else if (pathname === "/folders/demo") await bring(opened, res, demoFolder(root), "replace");
-    else if (pathname === "/folders/gotcha-demo") {
-      for (const name of ["first", "second"]) await bringBuild(opened, pumpFolder(root, name), "replace");
-      await bring(opened, res, pumpFolder(root, "third"), "replace");
-    } else if (pathname === "/folders/in") {
-      const { folder, choice } = ask(incoming, await readJson(req));
-      await bring(opened, res, folder, choice);
-    } else if (pathname === "/folders/out") {
-      const { folder, build, films } = ask(outgoing, await readJson(req));
-      const files = await sendBuild(opened, build, folder, films);
-      answer(res, files ? 200 : 404, files ? { files: files.length } : { found: "There is no such build." });
-    } else answer(res, 404, { found: "Nothing is kept there.", expected: "", todo: "" });
-  } catch (error) {
-    if (!(error instanceof FolderError)) throw error;
-    const { found, expected, todo } = error;
-    answer(res, 400, { found, expected, todo });
-  }
+  if (req.method !== "POST")
+    answer(res, 405, { found: "Only POST is answered here.", expected: "", todo: "" });
+  else if (pathname === "/folders/demo") await bring(opened, res, demoFolder(root), "replace");
+  else if (pathname === "/folders/gotcha-demo") {
+    for (const name of ["first", "second"]) await bringBuild(opened, pumpFolder(root, name), "replace");
+    await bring(opened, res, pumpFolder(root, "third"), "replace");
+  } else if (pathname === "/folders/in") {
+    const { folder, choice } = ask(incoming, await readJson(req), askedForPath);
+    await bring(opened, res, folder, choice);
+  } else if (pathname === "/folders/out") {
+    const { folder, build, films } = ask(outgoing, await readJson(req), askedForPath);
+    const files = await sendBuild(opened, build, folder, films);
+    answer(res, files ? 200 : 404, files ? { files: files.length } : { found: "There is no such build." });
+  } else answer(res, 404, { found: "Nothing is kept there.", expected: "", todo: "" });
 }
 
 /** Where the demonstration lies, in the program's own folder. */
@@ -61,15 +52,4 @@ async function bring(
   const brought = await bringBuild(opened, folder, choice);
   if (brought.kind === "exists") answer(res, 409, { exists: brought.title });
   else answer(res, 200, { build: brought.document.build.id, missing: brought.missing });
-}
-
-function ask<T>(form: z.ZodType<T>, value: unknown): T {
-  const asked = form.safeParse(value);
-  if (asked.success) return asked.data;
-  const issue = asked.error.issues[0];
-  throw new Refused({
-    found: `The ${issue?.path.join(".") ?? "request"} does not fit: ${issue?.message}.`,
-    expected: "The whole path of a folder on this computer.",
-    todo: "Copy the path from the file manager.",
-  });
 }

@@ -13,6 +13,7 @@ export interface Turned {
  * reach it through a name of its own that leads here; and it changes something only for its own pages.
  */
 export function turnAway(req: IncomingMessage, port: number): Turned | null {
+  if (!isOwnAddress(req.url ?? "")) return noAddress(req.url ?? "");
   const host = req.headers.host ?? "";
   if (!ownHosts(port).has(host.toLowerCase())) {
     return {
@@ -33,6 +34,25 @@ export function turnAway(req: IncomingMessage, port: number): Turned | null {
     return foreign(origin === undefined ? "nowhere it would name" : `“${origin.slice(0, 100)}”`);
   }
   return null;
+}
+
+/**
+ * Whether an address is a path here, as everything behind this takes it to be: `//elsewhere/x` names another host, `//`
+ * none at all.
+ */
+function isOwnAddress(address: string): boolean {
+  return (
+    URL.canParse(address, "http://localhost") && new URL(address, "http://localhost").host === "localhost"
+  );
+}
+
+function noAddress(address: string): Turned {
+  return {
+    status: 400,
+    found: `“${address.slice(0, 100)}” is no address of this program.`,
+    expected: "A path that begins with one slash.",
+    todo: "Open the address that the program printed when it started.",
+  };
 }
 
 function foreign(where: string): Turned {

@@ -37,7 +37,7 @@ export async function doors(
     if (door === "media") await media(opened, req, res, { kind, id, rest, query: url.searchParams });
     else if (door === "folders") await (await folders()).foldersDoor(opened, req, res, root);
     else if (door === "keep" && kind !== "") await (await keep()).keepDoor(opened, req, res, { kind, root });
-    else if (door === "print") await (await print()).printDoor(opened, req, res);
+    else if (door === "print") await (await print()).printDoor(opened, req, res, { build: kind, format: id });
     else if (door === "release")
       await (await releases()).releasesDoor(opened, req, res, { id: kind, name: restOf(url) });
     else return false;

@@ -10,7 +10,7 @@ import {
 } from "#lib/store/index.ts";
 import { type AwayRecording, awayOf, forgetLook, indexingOf } from "../indexing/index.ts";
 import { answer, readJson } from "./answer.ts";
-import { ask } from "./recordings.ts";
+import { ask } from "./asked.ts";
 
 const wish = z.object({
   build: z.string().min(1).max(100),
@@ -30,7 +30,7 @@ export async function indexDoor(
   query: URLSearchParams,
 ): Promise<void> {
   if (req.method === "POST") {
-    const asked = ask(wish, await readJson(req), "The request says nothing that can be done.");
+    const asked = ask(wish, await readJson(req));
     await carryOut(opened, asked);
     answer(res, 200, await tell(opened, asked.build, null));
   } else if (req.method === "GET") {

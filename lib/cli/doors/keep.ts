@@ -1,12 +1,12 @@
 import type { IncomingMessage, ServerResponse } from "node:http";
-import path from "node:path";
 import { z } from "zod";
-import { type OpenWorkshop, Refused, readLastBackup } from "#lib/store/index.ts";
+import { type OpenWorkshop, readLastBackup } from "#lib/store/index.ts";
 import { type KeepJob, startKeepJob } from "../keep-job.ts";
 import { answer, readJson } from "./answer.ts";
+import { ask, askedForPath, wholePath } from "./asked.ts";
 
 const wanted = {
-  backup: z.object({ folder: z.string().min(1).max(4000) }),
+  backup: z.object({ folder: wholePath }),
   audit: z.object({ rebuild: z.boolean().default(false), films: z.boolean().default(false) }),
 };
 type Kind = keyof typeof wanted;
@@ -30,8 +30,10 @@ export async function keepDoor(
   }
   const name = `${kind} ${opened.workshop.folder}`;
   if (req.method === "DELETE") jobs.get(name)?.stop();
-  if (req.method === "POST" && jobs.get(name)?.state !== "running") {
-    jobs.set(name, startKeepJob(root, opened.workshop.folder, await argumentsOf(kind, req)));
+  if (req.method === "POST") {
+    const args = await argumentsOf(kind, req);
+    // Between this question and its answer nothing is waited for: of two that come at once, one begins.
+    if (jobs.get(name)?.state !== "running") jobs.set(name, startKeepJob(root, opened.workshop.folder, args));
   }
   const job = jobs.get(name);
   answer(res, 200, {
@@ -49,25 +51,7 @@ async function argumentsOf(kind: Kind, req: IncomingMessage): Promise<string[]> 
     const { rebuild, films } = ask(wanted.audit, body);
     return ["audit", "--json", ...(rebuild ? ["--rebuild"] : []), ...(films ? ["--films"] : [])];
   }
-  const { folder } = ask(wanted.backup, body);
-  if (!path.isAbsolute(folder)) {
-    throw new Refused({
-      found: `“${folder}” does not say where on this computer it is.`,
-      expected: "A whole path, from the drive or the root down.",
-      todo: "Copy the path from the file manager.",
-    });
-  }
+  const { folder } = ask(wanted.backup, body, askedForPath);
   // After "--" a path is a path, whatever it begins with.
   return ["backup", "--json", "--", folder];
-}
-
-function ask<T>(form: z.ZodType<T>, value: unknown): T {
-  const asked = form.safeParse(value);
-  if (asked.success) return asked.data;
-  const issue = asked.error.issues[0];
-  throw new Refused({
-    found: `The ${issue?.path.join(".") || "request"} does not fit: ${issue?.message}.`,
-    expected: "The whole path of a folder on this computer.",
-    todo: "Copy the path from the file manager.",
-  });
 }

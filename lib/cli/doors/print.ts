@@ -21,7 +21,7 @@ import {
   toPdf,
 } from "#lib/publish/index.ts";
 import { bookOf, loadBook, loadBuild, type OpenWorkshop } from "#lib/store/index.ts";
-import { answer, answerError } from "./answer.ts";
+import { answer } from "./answer.ts";
 import { stillPath } from "./stills.ts";
 
 type Maker = (checked: ReturnType<typeof check>, options: PublishOptions) => Promise<Output>;
@@ -61,34 +61,30 @@ export async function printDoor(
   opened: OpenWorkshop,
   req: IncomingMessage,
   res: ServerResponse,
+  { build, format }: { build: string; format: string },
 ): Promise<void> {
-  try {
-    const url = new URL(req.url ?? "/", "http://localhost");
-    const [, , build = "", format = ""] = url.pathname.split("/").map(decodeURIComponent);
-    const maker = Object.hasOwn(makers, format) ? makers[format] : undefined;
-    const document = maker && (await loadBuild(opened.client, build));
-    if (!maker || !document) {
-      answer(res, 404, { found: "There is no such sheet.", expected: "", todo: "" });
-      return;
-    }
-    const checked = check(compile(document), document);
-    const printedOn = new Date().toISOString().slice(0, 10);
-    const book = bookOf(await loadBook(opened.client), document);
-    const output = await maker.make(checked, {
-      brief: printedBrief(book, document, printedOn),
-      stills: async (sha256) => fs.readFile(stillPath(opened.workshop, sha256)).catch(() => null),
-      history: historyOf(document, checked.procedure),
-      captions: recordingCues(document),
-      pictures: "inside",
-      printedOn,
-      edition: url.searchParams.get("edition") === "bench" ? "bench" : "page",
-      paper: url.searchParams.get("paper") === "letter" ? "letter" : "a4",
-    });
-    if (url.searchParams.has("left-out")) answer(res, 200, { sentences: leftOut(output, maker) });
-    else send(res, output, maker, diskName(document.build.title));
-  } catch (error) {
-    answerError(res, error);
+  const url = new URL(req.url ?? "/", "http://localhost");
+  const maker = Object.hasOwn(makers, format) ? makers[format] : undefined;
+  const document = maker && (await loadBuild(opened.client, build));
+  if (!maker || !document) {
+    answer(res, 404, { found: "There is no such sheet.", expected: "", todo: "" });
+    return;
   }
+  const checked = check(compile(document), document);
+  const printedOn = new Date().toISOString().slice(0, 10);
+  const book = bookOf(await loadBook(opened.client), document);
+  const output = await maker.make(checked, {
+    brief: printedBrief(book, document, printedOn),
+    stills: async (sha256) => fs.readFile(stillPath(opened.workshop, sha256)).catch(() => null),
+    history: historyOf(document, checked.procedure),
+    captions: recordingCues(document),
+    pictures: "inside",
+    printedOn,
+    edition: url.searchParams.get("edition") === "bench" ? "bench" : "page",
+    paper: url.searchParams.get("paper") === "letter" ? "letter" : "a4",
+  });
+  if (url.searchParams.has("left-out")) answer(res, 200, { sentences: leftOut(output, maker) });
+  else send(res, output, maker, diskName(document.build.title));
 }
 
 /** What one file of an output cannot carry: what its format has no place for, and pictures that lie beside it. */

@@ -1,17 +1,9 @@
 import fs from "node:fs";
 import type { IncomingMessage, ServerResponse } from "node:http";
-import path from "node:path";
 import { z } from "zod";
 import { newRecording } from "#lib/build/index.ts";
 import { mediaType, receiveFile, serveFile } from "#lib/media/index.ts";
-import {
-  listRecordings,
-  type OpenWorkshop,
-  placesOf,
-  Refused,
-  readRecording,
-  rootFor,
-} from "#lib/store/index.ts";
+import { listRecordings, type OpenWorkshop, placesOf, readRecording, rootFor } from "#lib/store/index.ts";
 import {
   framesPath,
   indexingOf,
@@ -23,6 +15,7 @@ import {
   whereaboutsOf,
 } from "../indexing/index.ts";
 import { answer, readJson } from "./answer.ts";
+import { ask, askedForPath, wholePath } from "./asked.ts";
 
 export { framesPath, lookAt } from "../indexing/index.ts";
 
@@ -77,11 +70,7 @@ export async function takeNamedFile(
   res: ServerResponse,
   id: string,
 ): Promise<void> {
-  const { file } = ask(
-    z.object({ file: z.string().min(1).max(4000) }),
-    await readJson(req),
-    "No file was named.",
-  );
+  const { file } = ask(z.object({ file: wholePath }), await readJson(req), askedForPath);
   if (!(await readRecording(opened.client, id))) {
     answer(res, 404, { found: "There is no such recording.", expected: "", todo: "Load the page again." });
     return;
@@ -121,7 +110,7 @@ export async function bringIn(
 const folderRequest = z.object({
   build: z.string(),
   sitting: z.string(),
-  folder: z.string().min(1).max(4000),
+  folder: wholePath,
 });
 
 /** Lists the recordings of a folder in place; they are usable at once, and looked at afterwards. */
@@ -130,27 +119,8 @@ export async function listFolderInPlace(
   req: IncomingMessage,
   res: ServerResponse,
 ): Promise<void> {
-  const { build, sitting, folder } = ask(folderRequest, await readJson(req), "No folder was named.");
+  const { build, sitting, folder } = ask(folderRequest, await readJson(req), askedForPath);
   await mustExist(opened, build, sitting);
-  if (!path.isAbsolute(folder)) {
-    throw new Refused({
-      found: `“${folder}” does not say where on this computer it is.`,
-      expected: "A whole path, from the drive or the root down.",
-      todo: "Copy the path from the file manager.",
-    });
-  }
   answer(res, 200, await listInPlace(opened, folder, { buildId: build, sittingId: sitting }));
   indexingOf(opened).wake();
-}
-
-/** @throws Refused when a request does not have its form */
-export function ask<T>(form: z.ZodType<T>, value: unknown, found: string): T {
-  const asked = form.safeParse(value);
-  if (asked.success) return asked.data;
-  const issue = asked.error.issues[0];
-  throw new Refused({
-    found,
-    expected: `${issue?.path.join(".") || "The request"}: ${issue?.message}.`,
-    todo: "Fill it in, and try again.",
-  });
 }

@@ -13,6 +13,7 @@ import {
 } from "../read-release.ts";
 import { releaseBuild, releaseFolder } from "../release.ts";
 import { answer, readJson } from "./answer.ts";
+import { ask, askedForPath, wholePath } from "./asked.ts";
 
 const asking = z.object({
   id: z.string().regex(/^[A-Za-z0-9_-]{8,100}$/),
@@ -36,7 +37,9 @@ export async function releasesDoor(
   try {
     if (asked.id === "" && req.method === "POST") {
       const today = new Date().toISOString().slice(0, 10);
-      answer(res, 200, { rows: await releaseBuild(opened, { ...ask(await readJson(req)), date: today }) });
+      answer(res, 200, {
+        rows: await releaseBuild(opened, { ...ask(asking, await readJson(req)), date: today }),
+      });
     } else if (asked.name === "differences") {
       const to = new URL(req.url ?? "/", "http://localhost").searchParams.get("to");
       const from = await mustOpen(opened, asked.id);
@@ -45,7 +48,7 @@ export async function releasesDoor(
       const markId = new URL(req.url ?? "/", "http://localhost").searchParams.get("mark");
       answer(res, 200, { carriers: await carriersOf(opened, await mustOpen(opened, asked.id), { markId }) });
     } else if (asked.name === "reading" && req.method === "POST") {
-      const { folder } = askFolder(await readJson(req));
+      const { folder } = ask(folderForm, await readJson(req), askedForPath);
       const files = await writeReading(opened, await mustOpen(opened, asked.id), folder);
       answer(res, 200, { files: files.length });
     } else await sendFile(opened, req, res, asked);
@@ -108,29 +111,4 @@ function typeOf(name: string): string {
   return types[path.extname(name)] ?? "application/octet-stream";
 }
 
-const folderForm = z.object({
-  folder: z.string().min(1).max(4000).refine(path.isAbsolute, {
-    error: "a whole path was expected, from the drive or the root down",
-  }),
-});
-
-function askFolder(value: unknown): z.infer<typeof folderForm> {
-  const asked = folderForm.safeParse(value);
-  if (asked.success) return asked.data;
-  throw new Refused({
-    found: `The folder does not fit: ${asked.error.issues[0]?.message}.`,
-    expected: "The whole path of a folder on this computer.",
-    todo: "Copy the path from the file manager.",
-  });
-}
-
-function ask(value: unknown): z.infer<typeof asking> {
-  const asked = asking.safeParse(value);
-  if (asked.success) return asked.data;
-  const issue = asked.error.issues[0];
-  throw new Refused({
-    found: `The ${issue?.path.join(".") || "request"} does not fit: ${issue?.message}.`,
-    expected: "What changed, what has to be done again, and the reports that are mended.",
-    todo: "Load the page again.",
-  });
-}
+const folderForm = z.object({ folder: wholePath });

@@ -14,6 +14,7 @@ import {
 import { type OpenWorkshop, Refused } from "#lib/store/index.ts";
 import { brokenOff, mustExist, takeArrived } from "../indexing/index.ts";
 import { answer, readJson } from "./answer.ts";
+import { ask } from "./asked.ts";
 
 /** Where files arrive. */
 export const uploadsPath = "/media/uploads";
@@ -34,7 +35,7 @@ export async function uploadsDoor(
     const all = await brokenOff(opened, query.get("build") ?? "");
     answer(res, 200, { uploads: all });
   } else if (incomingId.test(id) && rest === "whole" && req.method === "POST") {
-    const { sha256 } = ask(await readJson(req));
+    const { sha256 } = ask(wholeRequest, await readJson(req), askedForHash);
     answer(res, 200, { rows: await takeArrived(opened, id, sha256) });
   } else if (rest === "" && isProtocol(req, id)) {
     await makeIncomingFolder(opened.workshop.recordings);
@@ -150,12 +151,7 @@ function sizeUnknown(): Refused {
 
 const wholeRequest = z.object({ sha256: z.string().regex(/^[0-9a-fA-F]{64}$/) });
 
-function ask(value: unknown): z.infer<typeof wholeRequest> {
-  const asked = wholeRequest.safeParse(value);
-  if (asked.success) return asked.data;
-  throw new Refused({
-    found: "The request does not say what the file comes to.",
-    expected: "Its SHA-256 in 64 hexadecimal digits.",
-    todo: "Choose the file again.",
-  });
-}
+const askedForHash = {
+  expected: "The SHA-256 of the whole file, in 64 hexadecimal digits.",
+  todo: "Choose the file again.",
+};

@@ -1,6 +1,6 @@
 import { existsSync } from "node:fs";
 import path from "node:path";
-import type { Recording } from "#lib/build/index.ts";
+import { probed, type Recording } from "#lib/build/index.ts";
 import {
   fingerprint,
   type HashOptions,
@@ -72,7 +72,7 @@ function whatWasSeen(film: ProbeResult, row: Recording, copied: boolean): Partia
   const said = trouble && { found: trouble.found, expected: trouble.expected, todo: trouble.todo };
   if (!film.ok) return { probe: null, trouble: said };
   const { duration, frames, width, height, rotation, videoCodec, audioCodec, playable } = film;
-  const probed = {
+  const told = {
     duration,
     frameCount: frames.starts.length,
     width,
@@ -80,11 +80,23 @@ function whatWasSeen(film: ProbeResult, row: Recording, copied: boolean): Partia
     rotation,
     videoCodec,
     audioCodec,
+    playable: playable || copied,
   };
+  const seen = probed.safeParse(told);
+  if (!seen.success) return { probe: null, trouble: impossible(seen.error.issues[0]) };
   // What the restorer has said of the time stands.
   const time =
     film.createdAt && row.madeAt === null ? { madeAt: film.createdAt, madeAtTrust: film.createdAtTrust } : {};
-  return { probe: { ...probed, playable: playable || copied }, trouble: said, ...time };
+  return { probe: seen.data, trouble: said, ...time };
+}
+
+/** A film may say anything of itself. */
+function impossible(issue: { path: PropertyKey[]; message: string } | undefined): Recording["trouble"] {
+  return {
+    found: `The film says of itself what no film can be: ${issue?.path.join(".")}: ${issue?.message}.`,
+    expected: "A film of less than 116 days, whose index is whole.",
+    todo: "Copy it again from the camera, and see whether another program plays it.",
+  };
 }
 
 /**
