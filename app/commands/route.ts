@@ -1,4 +1,13 @@
-import { apply, command, historyStep, Refused, step, theWorkshop } from "#lib/store/index.ts";
+import {
+  apply,
+  command,
+  historyStep,
+  isOfTheDisk,
+  Refused,
+  step,
+  theWorkshop,
+  wordsOf,
+} from "#lib/store/index.ts";
 
 /** Carries out a command, or one step of undo or redo. When this answers 200, the change is on disk. */
 export async function POST(request: Request): Promise<Response> {
@@ -14,6 +23,8 @@ export async function POST(request: Request): Promise<Response> {
       const { found, expected, todo, stale } = error;
       return Response.json({ found, expected, todo, stale }, { status: 409 });
     }
+    // It may work the next time: the page keeps the change, and tries again.
+    if (isOfTheDisk(error)) return Response.json(wordsOf(error), { status: 503 });
     throw error;
   }
   const issue = wanted.error?.issues[0];

@@ -154,12 +154,10 @@ export class BuildSession {
   /** Settles a conflict: with what is on disk, or by writing the refused version over it. */
   settle(conflict: Conflict, choice: "disk" | "mine"): void {
     this.#show({ conflicts: this.#view.conflicts.filter((one) => one !== conflict) });
-    const current = this.row(conflict.table, conflict.id);
-    if (choice === "mine" && current) {
-      this.change(conflict.label, [
-        { table: conflict.table, row: { ...current, ...conflict.wanted, id: conflict.id } as Row },
-      ]);
-    }
+    if (choice === "disk") return;
+    // A row that was struck out meanwhile comes back, and one that never came to disk is new.
+    const row = { ...this.row(conflict.table, conflict.id), gone: null, ...conflict.wanted, id: conflict.id };
+    this.change(conflict.label, [{ table: conflict.table, row: row as unknown as Row }]);
   }
 
   /** Resolves when everything changed so far is on disk. */
@@ -186,8 +184,8 @@ export class BuildSession {
         tries = 0;
         this.#queue.shift();
         this.#show({ save: { pending: this.#queue.length, saved: command.label, trouble: null } });
-      } else if (answer.kind === "refused") {
-        await this.#refused(command, answer);
+      } else if (answer.kind === "refused" && (await this.#refused(command, answer))) {
+        tries = 0;
       } else {
         this.#show({ save: { ...this.#view.save, pending: this.#queue.length, trouble: answer.words } });
         await new Promise((resolve) => setTimeout(resolve, RETRY_AFTER[Math.min(tries++, 3)]));
@@ -196,14 +194,23 @@ export class BuildSession {
     this.#sending = false;
   }
 
-  /** A refused change, and those after it that write the same rows, are kept as conflicts; the rest go on. */
-  async #refused(command: Command, { words, stale }: { words: string; stale: Stale | null }): Promise<void> {
+  /**
+   * A refused change, and those after it that write the same rows, are kept as conflicts; the rest go on.
+   *
+   * @returns false, with everything as it was, when what is on disk could not be asked for
+   */
+  async #refused(
+    command: Command,
+    { words, stale }: { words: string; stale: Stale | null },
+  ): Promise<boolean> {
+    const document = await fetchDocument(this.document.build.id).catch(() => null);
+    if (!document) return false;
+    // From here on nothing is waited for: what was changed while the document came stands in the queue.
     const disputed = new Set(stale ? [stale.id] : command.puts.map((put) => put.id));
     const [held, going] = partition(
       this.#queue,
       (one) => one === command || one.puts.some((put) => disputed.has(put.id)),
     );
-    const document = await fetchDocument(this.document.build.id);
     this.#queue = [];
     const conflicts = held.flatMap((one) =>
       one.puts.map((put) => ({
@@ -212,11 +219,11 @@ export class BuildSession {
         wanted: put.set,
         label: one.label,
         words,
-        current: document ? (rowOf(document.document, put.table, put.id) ?? null) : null,
+        current: rowOf(document.document, put.table, put.id) ?? null,
       })),
     );
     this.#show({
-      ...(document ? { document: document.document } : {}),
+      document: document.document,
       conflicts: [...this.#view.conflicts, ...mergeConflicts(conflicts)],
       save: { pending: 0, saved: this.#view.save.saved, trouble: null },
     });
@@ -229,6 +236,7 @@ export class BuildSession {
         })),
       );
     }
+    return true;
   }
 
   async #retrace(step: HistoryStep["step"]): Promise<string | null> {
@@ -312,7 +320,7 @@ async function post(body: unknown): Promise<Answer> {
       body: JSON.stringify(body),
     });
     if (response.ok) return { kind: "done", applied: (await response.json()) as Applied | null };
-    if (response.status >= 500) return { kind: "failed", words: "The program could not write to the disk." };
+    if (response.status >= 500) return { kind: "failed", words: await wordsOfFailure(response) };
     const refusal = (await response.json()) as {
       found: string;
       expected: string;
@@ -323,6 +331,11 @@ async function post(body: unknown): Promise<Answer> {
   } catch {
     return { kind: "failed", words: "The program does not answer. Is it still running?" };
   }
+}
+
+async function wordsOfFailure(response: Response): Promise<string> {
+  const { found, todo } = (await response.json().catch(() => ({}))) as { found?: string; todo?: string };
+  return found ? `${found} ${todo ?? ""}` : "The program could not write to the disk.";
 }
 
 /** A build whole, as it is on disk, with whether there is something to undo or redo. */

@@ -3,6 +3,7 @@ import path from "node:path";
 import type { BuildDocument, Erratum, Release } from "#lib/build/index.ts";
 import { check } from "#lib/check/index.ts";
 import { FolderError, isFree, type ReadRelease, readRelease } from "#lib/folder/index.ts";
+import { makeFolder } from "#lib/media/index.ts";
 import { compareProcedures, compile, type Difference, sayingsAt } from "#lib/procedure/index.ts";
 import { historyOf, noticesOf, releasesInOrder, toHtml } from "#lib/publish/index.ts";
 import { loadBuild, type OpenWorkshop, readRelease as readReleaseRow } from "#lib/store/index.ts";
@@ -84,7 +85,7 @@ export async function writeReading(
     notices: noticesOf(now, release),
   });
   const from = releaseFolder(opened.workshop, release.id);
-  await fs.mkdir(folder, { recursive: true });
+  await makeFolder(folder);
   const names = [...manifest.files.map((file) => file.path), "release.json"];
   for (const name of names) {
     const to = path.join(folder, ...name.split("/"));

@@ -3,7 +3,7 @@ import path from "node:path";
 import { type BuildDocument, present, type Release } from "#lib/build/index.ts";
 import { check } from "#lib/check/index.ts";
 import { open } from "#lib/finding/index.ts";
-import { frozen, readRelease, writeRelease } from "#lib/folder/index.ts";
+import { FolderError, frozen, readRelease, writeRelease } from "#lib/folder/index.ts";
 import { type CheckedProcedure, compile } from "#lib/procedure/index.ts";
 import {
   type BriefNote,
@@ -24,6 +24,7 @@ import {
   type Written,
 } from "#lib/store/index.ts";
 import { stillPath } from "./doors/stills.ts";
+import { inTurn } from "./in-turn.ts";
 
 /** What the restorer says of a release. */
 export interface ToRelease {
@@ -44,10 +45,16 @@ export interface ToRelease {
  *
  * @throws Refused while a `wrong` finding has no answer, or when there is nothing to release
  */
-export async function releaseBuild(opened: OpenWorkshop, asked: ToRelease): Promise<Written[]> {
+export function releaseBuild(opened: OpenWorkshop, asked: ToRelease): Promise<Written[]> {
+  // Two at once would bear the same letter.
+  return inTurn(`${opened.workshop.folder} releases of ${asked.build}`, () => releaseOne(opened, asked));
+}
+
+async function releaseOne(opened: OpenWorkshop, asked: ToRelease): Promise<Written[]> {
   const document = await loadBuild(opened.client, asked.build);
   if (!document || document.build.gone !== null) throw noSuchBuild();
   if (document.releases.some((one) => one.id === asked.id)) return [];
+  if (await opened.client.release.count({ where: { id: asked.id } })) throw takenElsewhere();
   const release = rowOf(document, asked);
   const errata = mendedBy(document, release.id, asked.mended);
   const next = frozen({
@@ -106,9 +113,17 @@ async function briefOf(
   return printedBrief(bookOf(await loadBook(client), document), document, date);
 }
 
+/** A release that came with a build folder left its files where it was made: it tells nothing of what has changed. */
 async function latestOf(workshop: Workshop, document: BuildDocument): Promise<CheckedProcedure | null> {
   const latest = releasesInOrder(document).at(-1);
-  return latest ? (await readRelease(releaseFolder(workshop, latest.id))).checked : null;
+  if (!latest) return null;
+  return readRelease(releaseFolder(workshop, latest.id)).then(
+    (read) => read.checked,
+    (error: unknown) => {
+      if (error instanceof FolderError) return null;
+      throw error;
+    },
+  );
 }
 
 async function writeDown(
@@ -126,6 +141,14 @@ async function writeDown(
   return (
     await apply(client, { id: `release-${release.id}`, buildId: release.buildId, label, puts }, "noted")
   ).rows;
+}
+
+function takenElsewhere(): Refused {
+  return new Refused({
+    found: "Another build of this workshop has a release of that id.",
+    expected: "An id that no release has.",
+    todo: "Load the page again, and release from there.",
+  });
 }
 
 function noSuchBuild(): Refused {

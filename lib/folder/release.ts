@@ -4,6 +4,7 @@ import path from "node:path";
 import { z } from "zod";
 import { type BuildDocument, type Release, rowLists } from "#lib/build/index.ts";
 import { check } from "#lib/check/index.ts";
+import { syncFolder, syncTree } from "#lib/media/index.ts";
 import { type CheckedProcedure, compareProcedures, compile } from "#lib/procedure/index.ts";
 import {
   type BriefNote,
@@ -95,7 +96,9 @@ export async function writeRelease(
     };
     const text = `${JSON.stringify(manifest, null, 2)}\n`;
     await writeWhole(growing, { name: manifestName, bytes: Buffer.from(text) });
+    await syncTree(growing);
     await fs.rename(growing, folder);
+    await syncFolder(path.dirname(folder));
     return manifest;
   } finally {
     await fs.rm(growing, { recursive: true, force: true });

@@ -1,7 +1,7 @@
 import fs from "node:fs/promises";
 import path from "node:path";
 import { type BuildDocument, present, toFolder } from "#lib/build/index.ts";
-import { diskName } from "#lib/media/index.ts";
+import { diskName, makeFolder, syncFolder, syncTree } from "#lib/media/index.ts";
 import { FolderError, isFree } from "./read.ts";
 
 /** What writing needs from where the build is kept. */
@@ -35,9 +35,12 @@ export async function writeFolder(
   const name = `.writing-${crypto.randomUUID()}`;
   const growing = there ? path.join(folder, name) : path.join(path.dirname(folder), name);
   try {
+    await makeFolder(growing);
     const written = await writeFiles(document, growing, sources);
+    await syncTree(growing);
     if (there) await moveInto(growing, folder);
     else await fs.rename(growing, folder);
+    await syncFolder(path.dirname(growing));
     return written;
   } finally {
     await fs.rm(growing, { recursive: true, force: true }).catch(() => undefined);
@@ -72,7 +75,6 @@ async function writeFiles(document: BuildDocument, folder: string, sources: Sour
       await add(recording.id, `recordings/${freeName(recording.name, files)}`, (to) => fs.copyFile(from, to));
   }
   const json = `${JSON.stringify(toFolder(document, files), null, 2)}\n`;
-  await fs.mkdir(folder, { recursive: true });
   await fs.writeFile(path.join(folder, "build.json"), json);
   await sync(path.join(folder, "build.json"));
   return ["build.json", ...Object.values(files)];

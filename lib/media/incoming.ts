@@ -3,8 +3,9 @@ import { basename, join } from "node:path";
 import { z } from "zod";
 import { diskName } from "./disk-name.ts";
 import { fingerprint } from "./fingerprint.ts";
+import { syncFolder } from "./folders.ts";
 import { hashFile } from "./hash-file.ts";
-import { settle, syncFolder } from "./receive.ts";
+import { settle } from "./receive.ts";
 import { errorCode, MediaError, sayBytes } from "./trouble.ts";
 
 /**

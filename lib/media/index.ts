@@ -8,6 +8,7 @@ export { diskName } from "./disk-name.ts";
 export { type FfmpegStill, type FfmpegStillOptions, stillWithFfmpeg } from "./ffmpeg-still.ts";
 export { type Ffmpeg, findFfmpeg } from "./find-ffmpeg.ts";
 export { beginAlike, fingerprint } from "./fingerprint.ts";
+export { makeFolder, syncFolder, syncTree } from "./folders.ts";
 export { decodeFrames, encodeFrames } from "./frames-bytes.ts";
 export { readFramesFile, writeFramesFile } from "./frames-file.ts";
 export { type FileHash, type HashOptions, hashFile } from "./hash-file.ts";

@@ -1,5 +1,4 @@
 import { createHash, randomBytes } from "node:crypto";
-import { constants } from "node:fs";
 import {
   type FileHandle,
   link,
@@ -15,6 +14,7 @@ import {
 import { basename, extname, join } from "node:path";
 import type { Readable } from "node:stream";
 import { diskName } from "./disk-name.ts";
+import { syncFolder } from "./folders.ts";
 import { errorCode, MediaError, sayBytes } from "./trouble.ts";
 
 /** A file that has arrived whole and is on disk. */
@@ -141,13 +141,6 @@ export async function settle(
   await before(basename(path));
   await rename(growing, path);
   return path;
-}
-
-/** Makes the new name itself survive a power cut. Windows cannot open a folder, and needs no such step. */
-export async function syncFolder(folder: string): Promise<void> {
-  const handle = await open(folder, constants.O_RDONLY).catch(() => null);
-  await handle?.sync().catch(() => undefined);
-  await handle?.close();
 }
 
 export function receiveError(

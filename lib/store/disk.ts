@@ -131,21 +131,6 @@ export async function writeWhole(file: string, text: string): Promise<void> {
   }
 }
 
-/** Makes new names in a folder survive a power cut. Windows cannot open a folder, and needs no such step. */
-export async function syncFolder(folder: string): Promise<void> {
-  const handle = await fs.open(folder, "r").catch(() => null);
-  await handle?.sync().catch(() => undefined);
-  await handle?.close();
-}
-
-/** Makes the names of everything below a folder survive a power cut. */
-export async function syncTree(folder: string): Promise<void> {
-  for (const entry of await fs.readdir(folder, { withFileTypes: true })) {
-    if (entry.isDirectory()) await syncTree(path.join(folder, entry.name));
-  }
-  await syncFolder(folder);
-}
-
 /** Whether an error says that a drive takes nothing more. */
 export function isFull(error: unknown): boolean {
   return /^(ENOSPC|EDQUOT|EFBIG|SQLITE_FULL|EROFS)$/.test(errorCode(error));

@@ -60,6 +60,8 @@ async function begin(opened: OpenWorkshop, id: string, command: string): Promise
     throw new Refused({ found: "The film is not there.", expected: "Its file.", todo: "Put it back." });
   }
   await fs.mkdir(workshop.made, { recursive: true });
+  // Two may have asked at once.
+  if (making.get(id)?.state === "making") return;
   const duration = recording.probe?.duration ?? 0;
   const job: Making = {
     state: "making",

@@ -2,7 +2,15 @@ import fs from "node:fs";
 import type { IncomingMessage, ServerResponse } from "node:http";
 import path from "node:path";
 import { findFfmpeg, playableCopy, probe } from "#lib/media/index.ts";
-import { addPlace, apply, type OpenWorkshop, placesOf, Refused, rootFor } from "#lib/store/index.ts";
+import {
+  addPlace,
+  apply,
+  type OpenWorkshop,
+  placesOf,
+  Refused,
+  readRecording,
+  rootFor,
+} from "#lib/store/index.ts";
 import { answer } from "./answer.ts";
 
 /** How far a copy is that is being made so that a recording plays here. */
@@ -37,8 +45,6 @@ export async function copyDoor(
 }
 
 async function begin(opened: OpenWorkshop, id: string): Promise<void> {
-  const running = making.get(id);
-  if (running && !running.done && !running.failed) return;
   const ffmpeg = await findFfmpeg();
   if (!ffmpeg) {
     throw new Refused({
@@ -48,15 +54,18 @@ async function begin(opened: OpenWorkshop, id: string): Promise<void> {
     });
   }
   const { client, workshop } = opened;
-  const row = await client.recording.findUniqueOrThrow({ where: { id } });
+  const recording = await readRecording(client, id);
   const original = (await placesOf(client, id)).find((place) => place.role === "original");
-  if (!original)
+  if (!recording || !original)
     throw new Refused({ found: "The original is not there.", expected: "Its file.", todo: "Put it back." });
+  // Nothing is waited for between this question and its answer: of two that come at once, one begins.
+  const running = making.get(id);
+  if (running && !running.done && !running.failed) return;
   const stop = new AbortController();
   const state: Making = { fraction: 0, stop, failed: null, done: false };
   making.set(id, state);
   const to = path.join(workshop.made, `${encodeURIComponent(id)}.copy.mp4`);
-  const duration = (JSON.parse(row.probeJson) as { duration?: number } | null)?.duration ?? 0;
+  const duration = recording.probe?.duration ?? 0;
   void playableCopy({
     ffmpeg,
     from: path.join(original.root, ...original.path.split("/")),

@@ -1,7 +1,7 @@
 import fs from "node:fs/promises";
 import type { IncomingMessage, ServerResponse } from "node:http";
 import path from "node:path";
-import { bakePicture, serveFile } from "#lib/media/index.ts";
+import { bakePicture, serveFile, syncFolder } from "#lib/media/index.ts";
 import type { OpenWorkshop, Workshop } from "#lib/store/index.ts";
 import { answer, readBody } from "./answer.ts";
 
@@ -12,10 +12,13 @@ export function stillPath(workshop: Workshop, sha256: string): string {
   return path.join(workshop.stills, `${sha256}.jpg`);
 }
 
-/** Puts a still's bytes away under their own hash; on disk when this returns. The same picture is kept once. */
+/**
+ * Puts a still's bytes away under their own hash; on disk when this returns. The same picture is kept once; a file of
+ * that name which has been damaged is replaced.
+ */
 export async function keepStill(workshop: Workshop, sha256: string, jpeg: Uint8Array): Promise<void> {
   const file = stillPath(workshop, sha256);
-  if (await fs.stat(file).catch(() => null)) return;
+  if ((await fs.readFile(file).catch(() => null))?.equals(jpeg)) return;
   const growing = `${file}.${crypto.randomUUID()}.part`;
   const handle = await fs.open(growing, "wx");
   try {
@@ -25,6 +28,7 @@ export async function keepStill(workshop: Workshop, sha256: string, jpeg: Uint8A
     await handle.close();
   }
   await fs.rename(growing, file);
+  await syncFolder(workshop.stills);
 }
 
 /** Takes a picture, turns it upright, takes off what a camera wrote beside it, and keeps it. */

@@ -21,6 +21,7 @@ import {
   rootFor,
   type Written,
 } from "#lib/store/index.ts";
+import { inTurn } from "../in-turn.ts";
 import { indexingOf } from "./indexing.ts";
 import { lookAt } from "./look.ts";
 import { settleTwins } from "./twins.ts";
@@ -52,7 +53,11 @@ export async function mustExist({ client }: OpenWorkshop, buildId: string, sitti
  * @returns the rows of its recording, on disk
  * @throws MediaError when it is not whole or not what was sent, Refused when its sitting has gone meanwhile
  */
-export async function takeArrived(opened: OpenWorkshop, id: string, sha256: string): Promise<Written[]> {
+export function takeArrived(opened: OpenWorkshop, id: string, sha256: string): Promise<Written[]> {
+  return inTurn(`${opened.workshop.folder} ${id}`, () => take(opened, id, sha256));
+}
+
+async function take(opened: OpenWorkshop, id: string, sha256: string): Promise<Written[]> {
   const { recordings } = opened.workshop;
   const folder = incomingFolder(recordings);
   if (await readRecording(opened.client, id)) {

@@ -1,10 +1,10 @@
 import fs from "node:fs/promises";
 import path from "node:path";
 import type { Finding } from "#lib/finding/index.ts";
-import { errorCode, MediaError } from "#lib/media/index.ts";
+import { errorCode, MediaError, syncFolder, syncTree } from "#lib/media/index.ts";
 import type { OnProgress } from "../audit/look.ts";
 import { Refused } from "../command.ts";
-import { copyWhole, digest, isFull, syncFolder, syncTree, walk, writeWhole } from "../disk.ts";
+import { copyWhole, digest, isFull, walk, writeWhole } from "../disk.ts";
 import { noteBackup } from "../sqlite/note-backup.ts";
 import { appliedMigrations, openToRead, readPlaces } from "../sqlite/read.ts";
 import { snapshot } from "../sqlite/snapshot.ts";

@@ -1,10 +1,10 @@
 import fs from "node:fs/promises";
 import path from "node:path";
-import { errorCode } from "#lib/media/index.ts";
+import { errorCode, makeFolder, syncFolder, syncTree } from "#lib/media/index.ts";
 import { type Audit, audit } from "../audit/index.ts";
 import type { OnProgress } from "../audit/look.ts";
 import { Refused } from "../command.ts";
-import { copyWhole, syncFolder, syncTree } from "../disk.ts";
+import { copyWhole } from "../disk.ts";
 import { openWorkshop } from "../open.ts";
 import { workshopAt } from "../workshop.ts";
 import { isInside, needRoom } from "./place.ts";
@@ -58,7 +58,7 @@ export async function restore(backup: string, folder: string, options: RestoreOp
   const bytes = whole.reduce((sum, file) => sum + file.bytes, 0);
   const growing = `${target}.restoring-${crypto.randomUUID().slice(0, 8)}`;
   try {
-    await fs.mkdir(growing, { recursive: true });
+    await makeFolder(growing);
     await needRoom(growing, bytes);
     let done = 0;
     for (const file of whole) {
