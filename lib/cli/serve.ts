@@ -2,9 +2,9 @@ import { randomBytes } from "node:crypto";
 import http, { type IncomingMessage, type ServerResponse } from "node:http";
 import type { AddressInfo } from "node:net";
 import { sweepUnfinished } from "#lib/media/index.ts";
-import { MigrationError, theWorkshop } from "#lib/store/index.ts";
+import { theWorkshop, wordsOf } from "#lib/store/index.ts";
 import { answer, answerError } from "./doors/answer.ts";
-import { contentPolicy, turnAway } from "./doors/guard.ts";
+import { contentPolicy, turnAway, turnAwayBody } from "./doors/guard.ts";
 import { doors } from "./doors/index.ts";
 import { finishArrived, indexingOf } from "./indexing/index.ts";
 
@@ -44,6 +44,11 @@ export async function serve(options: { root: string; port: number; dev?: boolean
     res.setHeader("x-content-type-options", "nosniff");
     res.setHeader("cross-origin-resource-policy", "same-origin");
     if (await doors(opened, req, res, root)) return;
+    const tooMuch = turnAwayBody(req);
+    if (tooMuch) {
+      answer(res, tooMuch.status, tooMuch);
+      return;
+    }
     const policy = isScript(req.url)
       ? workerPolicy(dev)
       : contentPolicy(randomBytes(16).toString("base64"), dev);
@@ -87,4 +92,4 @@ function workerPolicy(dev: boolean): string {
   return `default-src 'none'; script-src ${scripts}; connect-src 'self'`;
 }
 
-export { MigrationError };
+export { wordsOf };

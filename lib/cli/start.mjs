@@ -26,10 +26,10 @@ if (!dev) {
   process.setSourceMapsEnabled = () => undefined;
 }
 
-const { MigrationError, serve } = await import(pathToFileURL(path.join(root, "lib/cli/serve.ts")).href);
-const wanted = Number(process.env.PORT ?? 4718);
-const serving = await serveAtFreePort(wanted).catch((error) => {
-  if (error instanceof MigrationError) giveUp(error.message);
+const { serve, wordsOf } = await import(pathToFileURL(path.join(root, "lib/cli/serve.ts")).href);
+const serving = await serveAtFreePort(portOf(process.env.PORT || "4718")).catch((error) => {
+  const words = wordsOf(error);
+  if (words) giveUp([words.found, words.expected, words.todo].filter(Boolean).join("\n"));
   throw error;
 });
 console.log(`Witness Mark is at ${serving.address}`);
@@ -40,12 +40,18 @@ for (const signal of ["SIGINT", "SIGTERM", "SIGHUP"]) process.on(signal, stop);
 // npm is told to stop and does not always pass it on: when it has gone, so does this.
 setInterval(() => process.ppid !== parent && stop(), 1000).unref();
 
+function portOf(text) {
+  const port = Number(text);
+  if (/^\d{1,5}$/.test(text) && port < 65536) return port;
+  giveUp(`The port is “${text}”.\nPORT is a whole number from 0 to 65535, or left away.`);
+}
+
 async function serveAtFreePort(port) {
   for (let tries = 0; ; tries++) {
     try {
       return await serve({ root, port: port + tries, dev });
     } catch (error) {
-      if (error?.code !== "EADDRINUSE" || tries >= 20) throw error;
+      if (error?.code !== "EADDRINUSE" || tries >= 20 || port + tries === 65535) throw error;
     }
   }
 }

@@ -1,6 +1,4 @@
-import { FolderError } from "#lib/folder/index.ts";
-import { MediaError } from "#lib/media/index.ts";
-import { MigrationError, Refused } from "#lib/store/index.ts";
+import { wordsOf } from "#lib/store/index.ts";
 import { commands } from "./commands/index.ts";
 import { DONE, UNREADABLE, UsageError } from "./commands/usage.ts";
 
@@ -14,15 +12,6 @@ async function main([name, ...rest]: string[]): Promise<number> {
   const command = commands.find((one) => one.name === name);
   if (!command) throw new UsageError(`There is no command “${name}”.`);
   return command.run(rest);
-}
-
-/** What went wrong, in the three parts of every message; null for a fault of the program's own. */
-function wordsOf(error: unknown): { found: string; expected: string; todo: string } | null {
-  if (error instanceof FolderError || error instanceof Refused || error instanceof MediaError) {
-    const { found, expected, todo } = error;
-    return { found, expected, todo };
-  }
-  return error instanceof MigrationError ? { found: error.message, expected: "", todo: "" } : null;
 }
 
 // Who reads may stop reading (`witness … | head`): that is no fault.

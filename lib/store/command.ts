@@ -64,8 +64,8 @@ export interface Stale {
 export class Refused extends ToldError {
   readonly stale: Stale | null;
 
-  constructor(words: Words & { stale?: Stale }) {
-    super(words);
+  constructor(words: Words & { stale?: Stale }, options?: ErrorOptions) {
+    super(words, options);
     this.stale = words.stale ?? null;
   }
 }

@@ -66,35 +66,62 @@ export async function step(
     const seq = (await stacks(tx, buildId))[step].at(-1);
     if (seq === undefined) return null;
     const change = await tx.change.findUniqueOrThrow({ where: { seq } });
-    const entries = JSON.parse(change.entriesJson) as Entry[];
+    const taken = step === "undo" ? change : await undoingOf(tx, buildId, seq);
     const written: Entry[] = [];
-    const turn = step === "undo" ? invert : (entry: Entry) => entry;
-    for (const entry of step === "undo" ? entries.toReversed() : entries) {
-      written.push(await retrace(tx, turn(entry)));
+    for (const entry of (JSON.parse(taken.entriesJson) as Entry[]).toReversed()) {
+      const done = await retrace(tx, invert(entry));
+      if (done) written.push(done);
     }
-    const label = `${step}: ${change.label}`;
+    const label = `${step}: ${change.label}`.slice(0, 500);
     return append(tx, { id, buildId, label, kind: step, ofSeq: seq, entries: written });
   });
 }
 
+/** The change that undid another the last time: redoing takes back what it did, and no more. */
+async function undoingOf(tx: Client, buildId: string, seq: number): Promise<{ entriesJson: string }> {
+  return tx.change.findFirstOrThrow({
+    where: { buildId, kind: "undo", ofSeq: seq },
+    orderBy: { seq: "desc" },
+    select: { entriesJson: true },
+  });
+}
+
+/** An entry of a row that is there before and after. */
+interface Inverse extends Entry {
+  before: Row;
+}
+
+/** When something was struck out does not matter to whether it is. */
+function isThere(column: string, current: unknown, wanted: unknown): boolean {
+  if (column === "gone" && current !== null && wanted !== null) return true;
+  return isDeepStrictEqual(current, wanted);
+}
+
 /** The entry that takes a row from its later state to its earlier one; a new row is struck out. */
-function invert(entry: Entry): Entry {
+function invert(entry: Entry): Inverse {
   const struckOut = { ...entry.after, gone: new Date().toISOString() };
   return { ...entry, before: entry.after, after: entry.before ?? struckOut };
 }
 
-/** Writes the columns that an entry changed, and only those, where they still are what it found. */
-async function retrace(tx: Client, entry: Entry): Promise<Entry> {
+/**
+ * Writes the columns that an entry changed, and only those, where they still are what it found; null where nothing is
+ * left to write, since something else has brought them there (the program struck out what was brought in twice).
+ */
+async function retrace(tx: Client, entry: Inverse): Promise<Entry | null> {
   const current = await readRow(tx, entry.table, entry.id);
-  // Redoing the making of a row finds it struck out.
-  const from = entry.before ?? { ...entry.after, gone: current?.gone ?? null };
-  const set = difference(from, entry.after);
-  const moved = Object.keys(set).filter((column) => !isDeepStrictEqual(current?.[column], from[column]));
+  const set = difference(entry.before, entry.after);
+  for (const [column, value] of Object.entries(set)) {
+    if (current && isThere(column, current[column], value)) delete set[column];
+  }
+  const moved = Object.keys(set).filter(
+    (column) => !isDeepStrictEqual(current?.[column], entry.before[column]),
+  );
+  if (current && Object.keys(set).length === 0) return null;
   if (!current || moved.length > 0) {
     throw new Refused({
       found: `The ${entry.table} has been changed since, in ${moved.join(", ") || "all"}.`,
       expected: "The values that this change left were expected.",
-      todo: "Change it by hand; the history shows what it was.",
+      todo: "Change it by hand, or go back to an earlier point in the history, which shows what it was.",
       stale: { table: entry.table, id: entry.id, current, wanted: set },
     });
   }
@@ -120,7 +147,7 @@ async function backTo(tx: Client, id: string, buildId: string, seq: number): Pro
     const { before, after } = invert(entry);
     rows.set(`${entry.table} ${entry.id}`, {
       entry,
-      set: { ...row.set, ...difference(before as Row, after) },
+      set: { ...row.set, ...difference(before, after) },
     });
   }
   const written: Entry[] = [];

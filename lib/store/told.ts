@@ -1,5 +1,5 @@
 import { ToldError, type Words } from "#lib/finding/index.ts";
-import { errorCode } from "#lib/media/index.ts";
+import { FILE_REPLACED } from "./sqlite/adapter.ts";
 import { MigrationError } from "./sqlite/migrate.ts";
 
 /**
@@ -27,11 +27,15 @@ export function isOfTheDisk(error: unknown): boolean {
 
 /** The code of an error of the system or of SQLite, through whatever it was wrapped in. */
 function codeOf(error: unknown): string {
-  const { cause, meta } = (error ?? {}) as { cause?: unknown; meta?: { driverAdapterError?: unknown } };
+  const { code, cause, meta } = (error ?? {}) as {
+    code?: unknown;
+    cause?: unknown;
+    meta?: { driverAdapterError?: unknown };
+  };
   const wrapped = (cause as { originalCode?: unknown } | undefined)?.originalCode;
   if (typeof wrapped === "string") return wrapped;
   if (meta?.driverAdapterError) return codeOf(meta.driverAdapterError);
-  return errorCode(error);
+  return typeof code === "string" ? code : "";
 }
 
 const kept = "What was kept before is as it was.";
@@ -56,6 +60,14 @@ const answers: readonly (readonly [RegExp, Words])[] = [
       found: "It may not be opened or written to",
       expected: "Files and folders that you may write to, on a drive that is not set to reading only.",
       todo: `Mend that, or name another folder. ${kept}`,
+    },
+  ],
+  [
+    new RegExp(`^${FILE_REPLACED}$`),
+    {
+      found: "The workshop's database is not the file that was opened: it was moved, deleted or replaced",
+      expected: "The same workshop.db for as long as the program runs.",
+      todo: "Put it back where it was, or stop the program and start it again.",
     },
   ],
   [

@@ -55,6 +55,22 @@ function noAddress(address: string): Turned {
   };
 }
 
+/** The largest body that the pages' own routes are given, in bytes: they hold it whole. */
+const MOST_BODY = 150_000_000;
+
+/** Why the body of a request is not taken in front of the pages; null when it is. */
+export function turnAwayBody({ headers }: IncomingMessage): Turned | null {
+  const length = Number(headers["content-length"] ?? 0);
+  const said = headers["transfer-encoding"] === undefined;
+  if (said && length <= MOST_BODY) return null;
+  return {
+    status: said ? 413 : 411,
+    found: said ? `${Math.round(length / 1e6)} MB were sent.` : "It was not said how much is sent.",
+    expected: `At most ${MOST_BODY / 1e6} MB, and their number in Content-Length.`,
+    todo: "Choose a smaller file, or bring it in in parts.",
+  };
+}
+
 function foreign(where: string): Turned {
   return {
     status: 403,

@@ -1,5 +1,5 @@
 import type { Finding } from "#lib/finding/index.ts";
-import { loggedRevisions, rowsOf } from "../sqlite/read.ts";
+import { loggedRevisions, rowsOf, unreadableChanges } from "../sqlite/read.ts";
 import { decode, type Row, type TableName, tableNames, tables } from "../tables.ts";
 import { few, type Look, said } from "./look.ts";
 
@@ -61,8 +61,9 @@ export function checkLog({ database }: Look): Finding[] {
       if (last !== rev) differing.push(`${name} (revision ${rev}, in the log ${last ?? "none"})`);
     }
   }
+  const unread = unreadableChanges(database).map((seq) => `change ${seq} (its rows cannot be read)`);
   const lost = [...logged].map(([name, rev]) => `${name} (revision ${rev} in the log, not there)`);
-  const all = [...differing, ...lost];
+  const all = [...unread, ...differing, ...lost];
   if (all.length === 0) return [];
   return [
     said({

@@ -1,3 +1,4 @@
+import fs from "node:fs";
 import { PrismaBetterSqlite3 } from "@prisma/adapter-better-sqlite3";
 import type {
   IsolationLevel,
@@ -61,9 +62,11 @@ class OwnedConnection implements SqlDriverAdapter {
   readonly provider = "sqlite" as const;
   readonly #lock = new Lock();
   readonly #inner: SqlDriverAdapter;
+  readonly #file: OpenedFile;
 
-  constructor(inner: SqlDriverAdapter) {
+  constructor(inner: SqlDriverAdapter, file: OpenedFile) {
     this.#inner = inner;
+    this.#file = file;
   }
 
   get adapterName() {
@@ -89,6 +92,7 @@ class OwnedConnection implements SqlDriverAdapter {
       await inner.executeRaw({ sql, args: [], argTypes: [] });
     };
     try {
+      this.#file.mustBeThere();
       await beginPatiently(() => run("BEGIN IMMEDIATE"));
     } catch (error) {
       release();
@@ -123,19 +127,48 @@ class OwnedConnection implements SqlDriverAdapter {
   }
 }
 
+/**
+ * The file that a connection has open. SQLite goes on writing to one that was moved, deleted or replaced, and what it
+ * acknowledged then is found by nobody (sqlite.org, "How To Corrupt An SQLite Database File", 4.2).
+ */
+class OpenedFile {
+  readonly #path: string;
+  readonly #known: string;
+
+  constructor(path: string) {
+    this.#path = path;
+    this.#known = this.#identity();
+  }
+
+  mustBeThere(): void {
+    if (this.#identity() === this.#known) return;
+    throw Object.assign(new Error(`${this.#path} is not the file that was opened`), { code: FILE_REPLACED });
+  }
+
+  #identity(): string {
+    const stats = fs.statSync(this.#path, { bigint: true, throwIfNoEntry: false });
+    return stats ? `${stats.dev} ${stats.ino}` : "";
+  }
+}
+
+/** The code of the error that a transaction ends with when the database's file was exchanged. */
+export const FILE_REPLACED = "DATABASE_FILE_REPLACED";
+
 /** Prisma's adapter for one SQLite file. */
 export class SqliteAdapter implements SqlDriverAdapterFactory {
   readonly provider = "sqlite" as const;
   readonly adapterName = "owned-better-sqlite3";
   readonly #inner: PrismaBetterSqlite3;
+  readonly #file: string;
 
   constructor(file: string) {
+    this.#file = file;
     this.#inner = new PrismaBetterSqlite3({ url: `file:${file}`, timeout: BUSY_TIMEOUT });
   }
 
   async connect() {
     const connection = await this.#inner.connect();
     await connection.executeScript(PRAGMAS);
-    return new OwnedConnection(connection);
+    return new OwnedConnection(connection, new OpenedFile(this.#file));
   }
 }

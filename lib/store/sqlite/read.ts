@@ -67,11 +67,19 @@ export function loggedRevisions(database: Reading): { table: string; id: string;
   const query = database.prepare(`
     SELECT json_extract(entry.value, '$.table') AS tbl, json_extract(entry.value, '$.id') AS id,
            max(json_extract(entry.value, '$.after.rev')) AS rev
-    FROM Change, json_each(Change.entriesJson) AS entry GROUP BY 1, 2`);
+    FROM Change, json_each(iif(json_valid(Change.entriesJson), Change.entriesJson, '[]')) AS entry GROUP BY 1, 2`);
   return z
     .array(logged)
     .parse(query.all())
     .map(({ tbl, ...rest }) => ({ table: tbl, ...rest }));
+}
+
+/** Numbers of the changes whose rows cannot be read. */
+export function unreadableChanges(database: Reading): number[] {
+  return database
+    .prepare("SELECT seq FROM Change WHERE NOT json_valid(entriesJson)")
+    .pluck()
+    .all() as number[];
 }
 
 /** Whether the change log speaks of a text, such as a hash: undoing may bring it back. */
