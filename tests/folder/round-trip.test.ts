@@ -66,7 +66,7 @@ describe("a build folder", () => {
       reels,
     });
     const { rev: _, ...set } = row;
-    await apply(workshop.client, commandOf([{ table: "cut", id: row.id, rev: 0, set }]));
+    await apply(workshop.client, commandOf([{ table: "cut", id: row.id, rev: 0, set }], "test", build.id));
     const folder = path.join(scratch, "with-cut");
     await sendBuild(workshop, build.id, folder, false);
     expect(fs.readFileSync(path.join(folder, "cuts", "The film.edl"), "utf8")).toBe(text);

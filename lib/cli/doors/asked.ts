@@ -8,7 +8,7 @@ export const wholePath = z
   .min(1, { error: "nothing was named" })
   .max(4000)
   .refine((text) => !/[\0\p{Cs}]/u.test(text), { error: "it holds a character that no path can have" })
-  .refine(path.isAbsolute, { error: "a whole path was expected, from the drive or the root down" });
+  .refine(path.isAbsolute, { error: "it does not say where on this computer it is" });
 
 /**
  * What a request asks for, in its form.
