@@ -4,7 +4,7 @@ import { type BuildDocument, type Cut, present } from "#lib/build/index.ts";
 import { check } from "#lib/check/index.ts";
 import { type Finding, finding, open, worstFirst } from "#lib/finding/index.ts";
 import { pathIn, type ReadFolder, readFolder, readInside } from "#lib/folder/index.ts";
-import { bakePicture, findFfmpeg, probe, stillWithFfmpeg } from "#lib/media/index.ts";
+import { bakePicture, findFfmpeg, makeFolder, probe, stillWithFfmpeg } from "#lib/media/index.ts";
 import { type CheckedProcedure, compile } from "#lib/procedure/index.ts";
 import {
   type Edition,
@@ -120,7 +120,7 @@ async function stillBytes(read: ReadFolder, taken: ReadonlyMap<string, Buffer>, 
 async function writeAll(out: string, files: { name: string; bytes: Uint8Array }[]): Promise<string[]> {
   for (const { name, bytes } of files) {
     const to = path.join(out, ...name.split("/"));
-    await fs.mkdir(path.dirname(to), { recursive: true });
+    await makeFolder(path.dirname(to));
     await fs.writeFile(to, bytes);
   }
   return files.map((file) => file.name);

@@ -56,7 +56,7 @@ export async function readFolder(folder: string): Promise<ReadFolder> {
 async function readJson(folder: string) {
   const bytes = await readInside(folder, "build.json", MOST_JSON).catch((error: unknown) => {
     throw new FolderError({
-      found: `There is no readable build.json in ${folder} (${errorCode(error) ?? "unreadable"}).`,
+      found: `There is no readable build.json in ${folder} (${error instanceof ToldError ? error.found : errorCode(error) || String(error)}).`,
       expected: "A build folder: build.json with its captions and stills beside it.",
       todo: "Name the folder itself, not a file in it or the folder above.",
     });

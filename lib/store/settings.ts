@@ -8,7 +8,10 @@ export const settings = z.object({
   /** Whether single keys act at all. */
   singleKeys: z.boolean(),
   /** The restorer's own command that makes captions from sound; empty: nothing is run. */
-  captionCommand: z.string().max(2000),
+  captionCommand: z
+    .string()
+    .max(2000)
+    .refine((text) => !/\p{Cc}/u.test(text), { error: "a command is one line without control characters" }),
   /** Keys chosen instead of the usual ones, by the name of what they do. */
   keys: z.record(z.string().max(40), z.string().max(20)),
 });

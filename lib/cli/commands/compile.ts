@@ -34,7 +34,7 @@ export const compileCommand: CliCommand = {
       throw new UsageError(`The paper is a4 or letter, not “${paper}”.`);
     if (edition !== "page" && edition !== "bench")
       throw new UsageError(`The edition is page or bench, not “${edition}”.`);
-    if (!/^\d{4}-\d\d-\d\d$/.test(date)) throw new UsageError(`The date is YYYY-MM-DD, not “${date}”.`);
+    if (!isDay(date)) throw new UsageError(`The date is a day, YYYY-MM-DD, not “${date}”.`);
     const cut = readCutFile(values.cut, values.rate, values.film);
     // Brought in only here: other commands begin sooner without the printing press.
     const { compileFolder } = await import("../compile-folder.ts");
@@ -83,6 +83,12 @@ function readCutFile(file: string | undefined, rate = "", film = ""): Cut | null
       `${file} shows no picture of any film${problem ? `. ${problem.where}: ${problem.found} ${problem.expected} ${problem.todo}` : "."}`,
     );
   return cut;
+}
+
+/** Whether a text is a day of the calendar, written as ISO 8601 has it. */
+function isDay(text: string): boolean {
+  const at = new Date(`${text}T00:00:00Z`);
+  return /^\d{4}-\d\d-\d\d$/.test(text) && !Number.isNaN(at.valueOf()) && at.toISOString().startsWith(text);
 }
 
 function textOf(file: string): string {

@@ -2,7 +2,7 @@ import path from "node:path";
 import { type Finding, sayCount } from "#lib/finding/index.ts";
 import type { Progress } from "#lib/store/audit/index.ts";
 import { Refused, type Workshop, workshopAt, workshopFolder } from "#lib/store/index.ts";
-import { DONE, WRONG } from "./usage.ts";
+import { DONE, UsageError, WRONG } from "./usage.ts";
 
 /** What backup, restore and audit have in common: which workshop, how far it is, what was found. */
 
@@ -13,6 +13,7 @@ export const keepingOptions = {
 } as const;
 
 export function workshopOf(named: string | undefined): Workshop {
+  if (named === "") throw new UsageError("--workshop names the workshop's folder.");
   return workshopAt(named === undefined ? workshopFolder() : path.resolve(named));
 }
 

@@ -29,6 +29,6 @@ export function readArgs<T extends NonNullable<ParseArgsConfig["options"]>>(args
 /** The one thing that a command is given beside its options. */
 export function onlyOne(positionals: readonly string[], what: string): string {
   const [only] = positionals;
-  if (only === undefined || positionals.length !== 1) throw new UsageError(`${what} was expected.`);
+  if (!only || positionals.length !== 1) throw new UsageError(`${what} was expected.`);
   return only;
 }

@@ -26,8 +26,12 @@ export function answerError(res: ServerResponse, error: unknown): void {
     answer(res, isOfTheDisk(error) ? 503 : 400, words);
     return;
   }
-  console.error(error);
-  answer(res, 500, ownFault);
+  // Who asked may have gone, and hears no answer.
+  if (res.req.destroyed && !res.writableEnded) res.destroy();
+  else {
+    console.error(error);
+    answer(res, 500, ownFault);
+  }
 }
 
 /** What is said where the program itself is at fault: its own words are in its terminal, for who mends it. */

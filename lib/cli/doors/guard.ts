@@ -38,19 +38,23 @@ export function turnAway(req: IncomingMessage, port: number): Turned | null {
 
 /**
  * Whether an address is a path here, as everything behind this takes it to be: `//elsewhere/x` names another host, `//`
- * none at all.
+ * none at all, and `%E0` half a letter.
  */
 function isOwnAddress(address: string): boolean {
-  return (
-    URL.canParse(address, "http://localhost") && new URL(address, "http://localhost").host === "localhost"
-  );
+  try {
+    const { host, pathname } = new URL(address, "http://localhost");
+    decodeURIComponent(pathname);
+    return host === "localhost";
+  } catch {
+    return false;
+  }
 }
 
 function noAddress(address: string): Turned {
   return {
     status: 400,
     found: `“${address.slice(0, 100)}” is no address of this program.`,
-    expected: "A path that begins with one slash.",
+    expected: "A path that begins with one slash, in UTF-8.",
     todo: "Open the address that the program printed when it started.",
   };
 }

@@ -1,5 +1,6 @@
 import path from "node:path";
 import { z } from "zod";
+import { ToldError } from "#lib/finding/index.ts";
 import { checkRelativePath, openInside } from "#lib/media/index.ts";
 import { Refused } from "../command.ts";
 import { type Digest, writeWhole } from "../disk.ts";
@@ -97,7 +98,7 @@ async function readJson(folder: string): Promise<unknown> {
     }
   } catch (error) {
     throw new Refused({
-      found: `There is no readable manifest.json in ${folder} (${(error as Error).message}).`,
+      found: `There is no readable manifest.json in ${folder} (${error instanceof ToldError ? error.found : (error as Error).message}).`,
       expected: "The folder of one backup, whose name begins with “witness-mark-” and a date.",
       todo: "Name that folder itself, not the one above it.",
     });
