@@ -63,7 +63,7 @@ async function readJson(folder: string) {
   });
   let value: unknown;
   try {
-    value = JSON.parse(bytes.toString("utf8"));
+    value = JSON.parse(bytes.toString("utf8").replace(/^\uFEFF/, ""));
   } catch (error) {
     throw new FolderError({
       found: `build.json is not JSON: ${error instanceof Error ? error.message : error}.`,

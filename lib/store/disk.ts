@@ -86,12 +86,12 @@ export async function copyWhole(
   place: string,
   onBytes?: (bytes: number) => void,
 ): Promise<Digest> {
-  const { handle } = await openInside(from, place);
   const target = path.join(to, ...place.split("/"));
   await fs.mkdir(path.dirname(target), { recursive: true });
-  const { atimeMs, mtimeMs } = await handle.stat();
   const written = await fs.open(target, "wx");
   try {
+    const { handle } = await openInside(from, place);
+    const { atimeMs, mtimeMs } = await handle.stat();
     const read = await readThrough(handle, async (chunk) => {
       await written.writeFile(chunk);
       onBytes?.(chunk.length);

@@ -1,5 +1,6 @@
 import { type BuildDocument, rowLists } from "#lib/build/index.ts";
 import { apply } from "./apply.ts";
+import { mustBeCoherent } from "./coherent.ts";
 import type { Put } from "./command.ts";
 import { loadBuild } from "./load.ts";
 import type { PrismaClient } from "./prisma-client/client.ts";
@@ -46,6 +47,7 @@ export async function importBuild(
   const known = await loadBuild(client, given.build.id);
   const there = known !== null && known.build.gone === null;
   if (there && choice === null) return { kind: "exists", title: known.build.title };
+  mustBeCoherent(given);
   const document = there && choice === "keep both" ? withNewIds(given) : given;
   const puts = await putsFor(client, document);
   if (there && choice === "replace") puts.push(...strikeOuts(known, document));
@@ -67,7 +69,8 @@ async function putsFor(client: PrismaClient, document: BuildDocument): Promise<P
   const puts = [await put("machine", document.machine)];
   const [assemblies, items, ...rest] = rowLists;
   // An assembly may name a parent: those above come first.
-  const tree = [...document.assemblies].sort((a, b) => depth(document, a.id) - depth(document, b.id));
+  const above = new Map(document.assemblies.map((one) => [one.id, one.parentId]));
+  const tree = [...document.assemblies].sort((a, b) => depth(above, a.id) - depth(above, b.id));
   for (const row of tree) puts.push(await put(tableOf[assemblies], row));
   for (const row of document[items]) puts.push(await put(tableOf[items], row));
   puts.push(await put("build", document.build));
@@ -89,9 +92,11 @@ async function knownGotchas(client: PrismaClient, { gotchas }: BuildDocument): P
   return new Set(rows.map((row) => row.id));
 }
 
-function depth(document: BuildDocument, id: string | null, seen = 0): number {
-  const parent = document.assemblies.find((one) => one.id === id)?.parentId ?? null;
-  return parent === null || seen > 100 ? seen : depth(document, parent, seen + 1);
+/** How many assemblies lie above one. */
+function depth(above: ReadonlyMap<string, string | null>, id: string): number {
+  let steps = 0;
+  for (let at = above.get(id) ?? null; at !== null; at = above.get(at) ?? null) steps += 1;
+  return steps;
 }
 
 /** What the known build has and the new one lacks, struck out. Machine, assemblies and items belong to other builds too. */

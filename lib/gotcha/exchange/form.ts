@@ -40,7 +40,7 @@ export function toJson({
 export function fromJson(text: string): BookFile {
   let value: unknown;
   try {
-    value = JSON.parse(text);
+    value = JSON.parse(text.replace(/^\uFEFF/, ""));
   } catch (error) {
     throw new BookError({
       found: `The file is not JSON: ${(error as Error).message}.`,

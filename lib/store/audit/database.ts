@@ -1,13 +1,13 @@
 import type { Finding } from "#lib/finding/index.ts";
 import { MigrationError, missingMigrations } from "../sqlite/migrate.ts";
-import { brokenReferences, integrityTroubles, type Reading } from "../sqlite/read.ts";
+import { brokenReferences, integrityTroubles, type Reading, strangeParts } from "../sqlite/read.ts";
 import { type Look, said } from "./look.ts";
 
 const searchTable = /FTS5 table main\.search_words/;
 
 /** Whether the database file is whole, by SQLite's own word. Damage to the search table alone can be mended. */
 export function checkWhole(database: Reading): Finding[] {
-  const troubles = integrityTroubles(database);
+  const troubles = [...integrityTroubles(database), ...strangeParts(database)];
   const search = troubles.filter((line) => searchTable.test(line));
   const damage = troubles.filter((line) => !searchTable.test(line));
   const source = "SQLite, PRAGMA integrity_check";

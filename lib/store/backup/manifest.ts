@@ -16,7 +16,8 @@ const place = z
     try {
       checkRelativePath(text);
     } catch (error) {
-      context.addIssue({ code: "custom", message: (error as Error).message });
+      const message = error instanceof ToldError ? error.found : String(error);
+      context.addIssue({ code: "custom", message });
     }
   });
 
@@ -38,7 +39,10 @@ export const manifest = z.object({
         sha256: z.string().regex(/^[0-9a-f]{64}$/),
       }),
     )
-    .max(5_000_000),
+    .max(5_000_000)
+    .refine((files) => new Set(files.map((file) => file.path)).size === files.length, {
+      error: "a file stands in it twice",
+    }),
   /** Films that are listed where they lie: they are not in the backup. */
   elsewhere: z
     .array(

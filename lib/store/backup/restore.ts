@@ -87,7 +87,7 @@ export async function restore(backup: string, folder: string, options: RestoreOp
 }
 
 async function mustBeFree(folder: string, backup: string): Promise<void> {
-  if (isInside(backup, folder)) {
+  if (isInside(backup, folder) || isInside(await realPlace(backup), await realPlace(folder))) {
     throw new Refused({
       found: `${folder} lies in the backup itself.`,
       expected: "A new or empty folder elsewhere: a backup is never written to.",
@@ -108,6 +108,13 @@ async function mustBeFree(folder: string, backup: string): Promise<void> {
     expected: "A new or empty folder: a workshop is never written over.",
     todo: "Name another folder with --workshop, or move what is there. Nothing was changed.",
   });
+}
+
+/** Where a path leads, links followed as far as it is there. */
+async function realPlace(place: string): Promise<string> {
+  const real = await fs.realpath(place).catch(() => null);
+  if (real !== null || path.dirname(place) === place) return real ?? place;
+  return path.join(await realPlace(path.dirname(place)), path.basename(place));
 }
 
 function refuseDamaged({ findings, whole }: Verified, anyway: boolean): void {

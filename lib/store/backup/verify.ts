@@ -1,8 +1,8 @@
 import path from "node:path";
-import type { Finding } from "#lib/finding/index.ts";
+import { type Finding, ToldError } from "#lib/finding/index.ts";
 import { type OnProgress, said } from "../audit/look.ts";
 import { digest, walk } from "../disk.ts";
-import { brokenReferences, integrityTroubles, openToRead } from "../sqlite/read.ts";
+import { brokenReferences, integrityTroubles, openToRead, strangeParts } from "../sqlite/read.ts";
 import { type Manifest, readManifest, unlisted } from "./manifest.ts";
 
 /** What a backup is, and how it differs from what its manifest says. */
@@ -48,6 +48,7 @@ async function compare(
   onBytes: (bytes: number) => void,
 ): Promise<string | null> {
   const read = await digest(folder, file.path, onBytes).catch((error: Error) => error);
+  if (read instanceof ToldError) return read.found.replace(/\.$/, "");
   if (read instanceof Error) return read.message;
   if (read.bytes !== file.bytes) return `it has ${read.bytes} bytes, not ${file.bytes}`;
   return read.sha256 === file.sha256 ? null : `its bytes have the hash ${read.sha256.slice(0, 12)}…`;
@@ -68,7 +69,7 @@ function differs(place: string, why: string): Finding {
 function databaseTroubles(file: string): Finding[] {
   const database = openToRead(file);
   try {
-    const damage = integrityTroubles(database);
+    const damage = [...integrityTroubles(database), ...strangeParts(database)];
     const broken =
       damage.length > 0 ? [] : brokenReferences(database).map(({ table, id }) => `${table} ${id}`);
     if (damage.length === 0 && broken.length === 0) return [];
@@ -80,7 +81,7 @@ function databaseTroubles(file: string): Finding[] {
         evidence: [...damage, ...broken].join("\n"),
         found: `The database is not whole: ${[...damage, ...broken].slice(0, 3).join("; ").slice(0, 500)}.`,
         expected:
-          "A database that SQLite reads through without a fault, in which no row names one that is missing.",
+          "A workshop's database that SQLite reads through without a fault, in which no row names one that is missing.",
         todo: "Let audit say what the workshop has. Keep earlier backups.",
         source: "SQLite, PRAGMA integrity_check and foreign_key_check",
       }),

@@ -28,6 +28,28 @@ export function integrityTroubles(database: Reading): string[] {
   }
 }
 
+/**
+ * What a workshop's database does not have: triggers and views, which would change rows or show others whenever the
+ * program writes or reads; and what it must have, the record of how it came to its form. Empty when all is well.
+ */
+export function strangeParts(database: Reading): string[] {
+  try {
+    // The two that keep the search table's words beside its entries are the program's own.
+    const query = database.prepare(
+      "SELECT type, name FROM sqlite_master WHERE type IN ('trigger', 'view') AND tbl_name <> 'search_entry'",
+    );
+    const strange = query.all() as { type: string; name: string }[];
+    const own = database.prepare("SELECT 1 FROM sqlite_master WHERE name = '_prisma_migrations'").get();
+    return [
+      ...strange.map(({ type, name }) => `it holds a ${type} that this program did not make, ${name}`),
+      ...(own ? [] : ["it is no workshop's database"]),
+    ];
+  } catch {
+    // One that cannot be read has been told of by its damage.
+    return [];
+  }
+}
+
 /** A row that names another which is not there. */
 export interface BrokenReference {
   table: string;
