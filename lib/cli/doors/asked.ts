@@ -8,7 +8,7 @@ export const wholePath = z
   .min(1, { error: "nothing was named" })
   .max(4000)
   .refine((text) => !/[\0\p{Cs}]/u.test(text), { error: "it holds a character that no path can have" })
-  .refine(path.isAbsolute, { error: "it does not say where on this computer it is" });
+  .refine(path.isAbsolute, { error: "it does not say where on this computer it is, as a whole path does" });
 
 /**
  * What a request asks for, in its form.
