@@ -5,12 +5,25 @@ import os from "node:os";
 import path from "node:path";
 import Database from "better-sqlite3";
 import { afterAll, afterEach, beforeAll, describe, expect, test } from "vitest";
+import { newRecording } from "#lib/build/index.ts";
 import { bringBuild, sendBuild } from "#lib/cli/bring-build.ts";
 import { keepStill, stillPath } from "#lib/cli/doors/stills.ts";
+import { lookAt } from "#lib/cli/indexing/index.ts";
 import { releaseBuild } from "#lib/cli/release.ts";
 import { audit } from "#lib/store/audit/index.ts";
 import { backup, restore } from "#lib/store/backup/index.ts";
-import { apply, isOfTheDisk, type OpenWorkshop, openWorkshop, wordsOf } from "#lib/store/index.ts";
+import {
+  apply,
+  importBuild,
+  isOfTheDisk,
+  listRecordings,
+  loadBuild,
+  type OpenWorkshop,
+  openWorkshop,
+  rootFor,
+  wordsOf,
+} from "#lib/store/index.ts";
+import { sampleDocument } from "../sample.ts";
 import { commandOf, freshWorkshop } from "../store/fresh.ts";
 
 /*
@@ -118,6 +131,28 @@ describe("a workshop", () => {
     expect(fs.readFileSync(stillPath(workshop, sha256))).toEqual(picture);
     expect(fs.readdirSync(workshop.stills)).toHaveLength(1);
   });
+});
+
+test("a film whose index says that it lasts three years is told of as damaged, and the others are looked at", async () => {
+  const opened = freshWorkshop();
+  const { client, workshop } = opened;
+  await importBuild(client, sampleDocument({ recordings: [] }), null);
+  const film = fs.readFileSync(path.resolve("tests/fixtures/video/data/long-gop.mp4"));
+  const endless = Buffer.from(film);
+  // ISO/IEC 14496-12, 8.6.1.2: 'stts' holds version, count of entries, then count of samples and their length.
+  endless.writeUInt32BE(0xffffffff, film.indexOf("stts") + 16);
+  const root = await rootFor(client, workshop.recordings, true);
+  for (const [id, bytes] of Object.entries({ endless, whole: film })) {
+    const file = path.join(workshop.recordings, `${id}.mp4`);
+    fs.writeFileSync(file, bytes);
+    const { size, mtimeMs: modifiedAt } = fs.statSync(file);
+    const recording = newRecording({ id, buildId: "build-1", sittingId: "sitting-1", name: id });
+    await listRecordings(client, root, [{ recording, place: { path: `${id}.mp4`, size, modifiedAt } }], id);
+    await lookAt(opened, id);
+  }
+  const rows = (await loadBuild(client, "build-1"))?.recordings ?? [];
+  expect(rows.find((row) => row.id === "endless")?.trouble?.found).toMatch(/what no film can be: duration/);
+  expect(rows.find((row) => row.id === "whole")?.probe?.frameCount).toBe(300);
 });
 
 describe("a backup that was changed together with its hashes", () => {
