@@ -21,6 +21,7 @@ import { electricalRatings } from "./rules/electrical-ratings.ts";
 import { electrics } from "./rules/electrics.ts";
 import { engine } from "./rules/engine.ts";
 import { fitClass } from "./rules/fit-class.ts";
+import { follows } from "./rules/follows.ts";
 import { fullCircle } from "./rules/full-circle.ts";
 import { gainsOrLoses } from "./rules/gains-or-loses.ts";
 import { gears } from "./rules/gears.ts";
@@ -78,6 +79,7 @@ export const entryRules: readonly EntryRule[] = [
   belowNought,
   writtenSums,
   sums,
+  follows,
   order,
   pairedNames,
   // what is said beside them
