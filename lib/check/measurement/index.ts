@@ -34,6 +34,7 @@ import { milliOrMicro } from "./rules/milli-or-micro.ts";
 import { mixTold } from "./rules/mix-told.ts";
 import { mixes } from "./rules/mixes.ts";
 import { motorSpeed } from "./rules/motor-speed.ts";
+import { namedElsewhere } from "./rules/named-elsewhere.ts";
 import { noneAndSome } from "./rules/none-and-some.ts";
 import { order } from "./rules/order.ts";
 import { pairFit } from "./rules/pair-fit.ts";
@@ -81,6 +82,7 @@ export const entryRules: readonly EntryRule[] = [
   sums,
   follows,
   order,
+  namedElsewhere,
   pairedNames,
   // what is said beside them
   againstSpec,
