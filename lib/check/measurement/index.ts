@@ -10,6 +10,7 @@ import { boltLength } from "./rules/bolt-length.ts";
 import { boltSize } from "./rules/bolt-size.ts";
 import { camSpeed } from "./rules/cam-speed.ts";
 import { capacitorCode } from "./rules/capacitor-code.ts";
+import { ceilings } from "./rules/ceilings.ts";
 import { cells } from "./rules/cells.ts";
 import { clockTrain } from "./rules/clock-train.ts";
 import { colourCode } from "./rules/colour-code.ts";
@@ -36,6 +37,7 @@ import { mixes } from "./rules/mixes.ts";
 import { motorSpeed } from "./rules/motor-speed.ts";
 import { namedElsewhere } from "./rules/named-elsewhere.ts";
 import { noneAndSome } from "./rules/none-and-some.ts";
+import { oppositeWord } from "./rules/opposite-word.ts";
 import { order } from "./rules/order.ts";
 import { pairFit } from "./rules/pair-fit.ts";
 import { pairedNames } from "./rules/paired-names.ts";
@@ -78,6 +80,7 @@ export const entryRules: readonly EntryRule[] = [
   swappedRange,
   smallerUnit,
   belowNought,
+  ceilings,
   writtenSums,
   sums,
   follows,
@@ -90,6 +93,7 @@ export const entryRules: readonly EntryRule[] = [
   lossInPercent,
   againstRelated,
   contradiction,
+  oppositeWord,
   noneAndSome,
   tally,
   workedSize,
