@@ -155,22 +155,22 @@ export const trades: readonly Relation[] = [
     ],
   },
   {
-    says: "A character's step is an inch by the characters in it",
+    says: "A pitch is an inch by what stands in it",
     result: roleBut(
-      /\b(?:step|escapement|advance|every (?:character|letter)|per (?:character|letter)|carriage moves)\b/,
-      /\bper inch\b/,
+      /\b(?:step|pitch|spacing|apart|escapement|advance|every (?:character|letter)|per (?:character|letter)|carriage moves)\b/,
+      /\b(?:per|to the|an) inch\b|\bpitch (?:circle|dia\w*)\b/,
       "length",
     ),
     given: [
-      role(
-        /\b(?:characters?|letters|strokes) (?:per|to the|to an|in an|an) inch\b|\bcpi\b/,
+      roleBut(
+        /\b[a-z]+ (?:per|to the|to an|in an|an) inch\b|\bcpi\b/,
+        /\b(?:threads|points|pitch) (?:per|to the) inch\b/,
         "number",
         "count",
       ),
     ],
     of: (count) => 0.0254 / count,
     room: 0.02,
-    only: /\b(?:typewriter|teleprinter|escapement|carriage|platen|printer)\b/,
     examples: [
       {
         entry: {
@@ -179,6 +179,72 @@ export const trades: readonly Relation[] = [
           context: { part: "typewriter", spec: "10 characters per inch" },
         },
         wrong: "25.4 mm",
+      },
+      {
+        entry: {
+          text: "2.12 mm",
+          what: "needle pitch",
+          context: { part: "knitting machine", spec: "12 needles to the inch" },
+        },
+        wrong: "21.2 mm",
+      },
+    ],
+  },
+  {
+    says: "An octave is twice the frequency",
+    result: roleBut(
+      /\b(?:lowest|bottom|top|highest|low|high|octaves? (?:up|down|above|below))\b/,
+      /\bmiddle\b/,
+      "frequency",
+    ),
+    given: [
+      roleBut(
+        /\b(?:middle|fork|reference|standard|concert|a4|c4)\b/,
+        /\b(?:lowest|bottom|highest)\b/,
+        "frequency",
+      ),
+      role(/\boctaves?\b/, "number", "count"),
+    ],
+    of: (known, octaves) => [known / 2 ** octaves, known * 2 ** octaves],
+    room: 0.03,
+    source: "acoustics: an octave is the ratio 2:1",
+    examples: [
+      {
+        entry: {
+          text: "27.5 Hz",
+          what: "lowest A",
+          context: {
+            related: [
+              { what: "A above middle C", text: "440 Hz" },
+              { what: "octaves between them", text: "4" },
+            ],
+          },
+        },
+        wrong: "275 Hz",
+      },
+    ],
+  },
+  {
+    says: "An open pipe is half as long as its wave",
+    result: roleBut(
+      /\b(?:length|pipe|body|speaking)\b/,
+      /\b(?:scale|mouth|cut-?up|foot|toe|diameter|width)\b/,
+      "length",
+    ),
+    given: [role(any, "frequency")],
+    of: (frequency) => 340 / (2 * frequency),
+    only: /\b(?:organ|diapason|principal|flue|flute|open pipe)\b/,
+    not: /\b(?:stopped|gedackt|bourdon|reed|trumpet|wind|blower|motor|mains)\b/,
+    room: 0.18,
+    source: "340 m/s in air at 15 °C; the mouth and the open end take a little of the length",
+    examples: [
+      {
+        entry: {
+          text: "8 ft",
+          what: "speaking length of bottom C",
+          context: { part: "open diapason pipe", related: [{ what: "pitch sounded", text: "65 Hz" }] },
+        },
+        wrong: "4 ft",
       },
     ],
   },
