@@ -226,6 +226,7 @@ export const bench: readonly Relation[] = [
       role(/\b(?:height|high|short side|depth|deep|other side|breadth)\b/, "length"),
     ],
     of: (one, other) => Math.hypot(one, other),
+    not: /\b(?:brace|stay|strut|screen)\b/,
     room: 0.01,
     source: "geometry",
     examples: [
@@ -296,8 +297,8 @@ export const bench: readonly Relation[] = [
     ],
     of: (diameter, depth) => (Math.PI / 4) * diameter ** 2 * depth,
     only: /\b(?:tank|drum|vessel|can|receiver|barrel|reservoir|cistern)\b/,
-    not: /\b(?:swept|stroke|part full|filled to|dished)\b/,
-    room: 0.06,
+    not: /\b(?:swept|stroke|part full|filled to|dished|over the ends|overall|outside)\b/,
+    room: 0.1,
     source: "geometry",
     examples: [
       {

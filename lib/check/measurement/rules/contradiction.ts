@@ -248,7 +248,7 @@ function more(sight: Sight): Remark[] {
       /\b(?:total|in all|altogether|in the (?:kit|pack|set|row)|number of|complete|whole)\b/.test(
         fact.name,
       ) &&
-      !/\bteeth|travel|stack|pack\b/.test(fact.name),
+      !/\bteeth|travel|stack|shim pack\b/.test(fact.name),
   );
   if (
     !whole ||
