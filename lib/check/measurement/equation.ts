@@ -154,7 +154,10 @@ function meanings(reading: Reading): Quantity[] {
 function sum(terms: Term[], results: Amount[], decimal: Decimal): Misreckoned | null {
   const read = terms.map((term) => ({
     sign: term.sign,
-    values: hasFactors(term.text) ? factored(term.text, decimal) : valuesOf(term.text, decimal),
+    values: [
+      ...(hasFactors(term.text) ? factored(term.text, decimal) : []),
+      ...valuesOf(term.text, decimal),
+    ].slice(0, 2),
   }));
   if (read.some((term) => term.values.length === 0)) return null;
   const ways = choices(read.map((term) => term.values)).flatMap((values) =>
