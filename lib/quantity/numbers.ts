@@ -55,7 +55,12 @@ const slashAndFigures = /\s?\/\s?(\d{1,5})(?![\d.,]*\d|\/\d)(?:st|nd|rd|ths?|s)?
 function plainFraction(text: string, digits: string, end: number): NumberAt | null {
   const found = at(slashAndFigures, text, end);
   const [n, d] = [Number(digits), Number(found?.groups[1] ?? 0)];
-  if (!found || !isFraction(n, d) || (!lowest(n, d) && at(notParted, text, found.end))) return null;
+  if (
+    !found ||
+    !(isFraction(n, d) || (n === 1 && d > 0 && at(seconds, text, found.end))) ||
+    (!lowest(n, d) && at(notParted, text, found.end))
+  )
+    return null;
   if (n > 1 && d > 2 && d % 4 !== 0 && at(twoValues, text, found.end)) return null;
   const style: NumberStyle = { kind: "fraction", over: d, join: "-", ...(n >= d ? { improper: true } : {}) };
   return {
@@ -63,6 +68,9 @@ function plainFraction(text: string, digits: string, end: number): NumberAt | nu
     end: found.end,
   };
 }
+
+/** A shutter's time: "1/125 s". */
+const seconds = /\s?s(?:ec(?:ond)?s?)?\b/iy;
 
 /** Units of which two values stand side by side more often than a fraction in higher terms: "8/16 Ω". */
 const notParted = /\s?(?:[ΩVAWJN]|ohm|volt|amp|watt|psi|bar|Hz|rpm)/iy;

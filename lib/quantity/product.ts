@@ -62,8 +62,16 @@ const isSize = ({ dimension }: Quantity): boolean =>
 function factorAt(text: string, place: number, options: ReadOptions, further: boolean): MeasureAt | null {
   const from = further ? (at(times, text, place)?.end ?? -1) : place;
   const measure = from < 0 ? null : measureAt(text, from, options);
-  return measure && measure.quantities.length === 1 ? measure : null;
+  if (!measure) return null;
+  const quantities = pointed.test(text) ? grouped(measure) : measure.quantities;
+  return quantities.length === 1 ? { ...measure, quantities } : null;
 }
+
+const pointed = /\d\.\d/;
+
+/** Beside "0.6" the comma of "3,300" groups thousands. */
+const grouped = ({ quantities }: MeasureAt): Quantity[] =>
+  quantities.length < 2 ? quantities : quantities.filter((one) => /^\d+$/.test(one.value.exact));
 
 /** Factors without a unit have that of the next one that has: "25 x 52 x 15 mm" are all millimetres. */
 function sharedUnit(factors: Quantity[]): Quantity[] {

@@ -16,7 +16,7 @@ import type { Quantity, Reading, ReadOptions } from "./types.ts";
 import { together, withNextUnit } from "./words.ts";
 
 /** Raised whenever some text may be read otherwise than before. */
-export const readerVersion = 3;
+export const readerVersion = 4;
 
 /** The longest text that is read as a quantity, in UTF-16 units. */
 export const longestText = 500;

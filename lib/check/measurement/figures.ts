@@ -3,7 +3,7 @@ import { slipsOf } from "#lib/reference/index.ts";
 import type { Fact } from "./sight.ts";
 
 /** One of a quantity's unit in SI units. */
-function scaleOf(ucum: string): number {
+export function scaleOf(ucum: string): number {
   const unit = unitByCode(ucum);
   return unit ? toNumber(unit.factor) * Math.PI ** unit.pi : 1;
 }

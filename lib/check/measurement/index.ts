@@ -10,6 +10,7 @@ import { boltLength } from "./rules/bolt-length.ts";
 import { boltSize } from "./rules/bolt-size.ts";
 import { camSpeed } from "./rules/cam-speed.ts";
 import { capacitorCode } from "./rules/capacitor-code.ts";
+import { ceilings } from "./rules/ceilings.ts";
 import { cells } from "./rules/cells.ts";
 import { clockTrain } from "./rules/clock-train.ts";
 import { colourCode } from "./rules/colour-code.ts";
@@ -21,6 +22,7 @@ import { electricalRatings } from "./rules/electrical-ratings.ts";
 import { electrics } from "./rules/electrics.ts";
 import { engine } from "./rules/engine.ts";
 import { fitClass } from "./rules/fit-class.ts";
+import { follows } from "./rules/follows.ts";
 import { fullCircle } from "./rules/full-circle.ts";
 import { gainsOrLoses } from "./rules/gains-or-loses.ts";
 import { gears } from "./rules/gears.ts";
@@ -33,7 +35,9 @@ import { milliOrMicro } from "./rules/milli-or-micro.ts";
 import { mixTold } from "./rules/mix-told.ts";
 import { mixes } from "./rules/mixes.ts";
 import { motorSpeed } from "./rules/motor-speed.ts";
+import { namedElsewhere } from "./rules/named-elsewhere.ts";
 import { noneAndSome } from "./rules/none-and-some.ts";
+import { oppositeWord } from "./rules/opposite-word.ts";
 import { order } from "./rules/order.ts";
 import { pairFit } from "./rules/pair-fit.ts";
 import { pairedNames } from "./rules/paired-names.ts";
@@ -76,9 +80,12 @@ export const entryRules: readonly EntryRule[] = [
   swappedRange,
   smallerUnit,
   belowNought,
+  ceilings,
   writtenSums,
   sums,
+  follows,
   order,
+  namedElsewhere,
   pairedNames,
   // what is said beside them
   againstSpec,
@@ -86,6 +93,7 @@ export const entryRules: readonly EntryRule[] = [
   lossInPercent,
   againstRelated,
   contradiction,
+  oppositeWord,
   noneAndSome,
   tally,
   workedSize,

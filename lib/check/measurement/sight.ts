@@ -85,9 +85,21 @@ function small(text = ""): string {
   return single.trim().toLowerCase();
 }
 
+const sureComma = /(?<![\d.,])(?:0,\d+|\d+,\d{1,2})(?![\d,])/;
+const point = /\d\.\d/;
+
+/** The decimal sign that an entry itself shows: beside "0,025 mm" a "14,000 mm" is no fourteen metres. */
+function shownSign({ text, context }: Entry): Decimal | null {
+  const all = [text, context.spec, context.limit, ...(context.related ?? []).map((one) => one.text)].join(
+    " ; ",
+  );
+  return sureComma.test(all) && !point.test(all) ? "," : null;
+}
+
 /** Reads an entry and what is known beside it. */
-export function sightOf(entry: Entry, decimal: Decimal = "."): Sight {
+export function sightOf(entry: Entry, usual: Decimal = "."): Sight {
   const { context } = entry;
+  const decimal = shownSign(entry) ?? usual;
   const related = context.related ?? [];
   const what = small(entry.what);
   const places: [Stands, number, string, string | undefined][] = [

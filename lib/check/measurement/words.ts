@@ -77,7 +77,7 @@ export function sideOf(label: string): Side | null {
   const m = male.exec(label);
   const f = female.exec(label);
   const sure =
-    /\b(?:shaft|journal|pin|spindle|stem|piston|dowel|stud|arbor|axle|plunger|rod|crank-?pin|key|ball|pivot|peg|mandrel|trunnion|ram|plug|tappet)\b/.test(
+    /\b(?:shaft|journal|pin|spindle|stem|piston|dowel|stud|arbor|axle|plunger|pillar|seat ?post|rod|crank-?pin|key|ball|pivot|peg|mandrel|trunnion|ram|plug|tappet)\b/.test(
       label,
     );
   if (

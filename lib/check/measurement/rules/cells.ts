@@ -9,7 +9,7 @@ export const cells: EntryRule = {
   explanation:
     "The volts of cells in a row add up. A lead-acid cell has two, a little less when it is run down and up to 2.7 while it gasses on charge.",
   source: "arithmetic; nominal voltage of a lead-acid cell: common practice, no source",
-  check: (sight) => firstOf(sight, saidEach, oneCell, counted, atRest),
+  check: (sight) => firstOf(sight, saidEach, eachAndAll, oneCell, counted, atRest),
   examples: [
     {
       says: "six cells of 1.5 V are 9 V",
@@ -32,6 +32,18 @@ export const cells: EntryRule = {
       finds: 0,
     },
     {
+      says: "six cells of 2.1 V, and 6.2 V in all",
+      entry: {
+        text: "6.2 V over the whole battery",
+        what: "voltage after charging",
+        context: {
+          part: "lead-acid battery, 6 cells in series",
+          related: [{ what: "each cell alone", text: "2.1 V" }],
+        },
+      },
+      finds: 1,
+    },
+    {
       says: "no battery of six volts stands at fourteen",
       entry: { text: "14.2 V", what: "battery at rest", context: { part: "6 V battery" } },
       finds: 1,
@@ -51,6 +63,37 @@ function saidEach({ main, all }: Sight): Remark[] {
       found: `${main.raw} from ${said[0]}.`,
       expected: `About ${sayIn(should, main.quantity, 3)}.`,
       meant: `${plain(should)} V?`,
+    },
+  ];
+}
+
+const wordCounts = ["two", "three", "four", "five", "six"];
+
+/** So many cells in a row, what each of them has, and what all have together. */
+function eachAndAll({ main, all, what, facts, entry }: Sight): Remark[] {
+  const told = /\b(\d{1,3}|two|three|four|five|six)[- ](?:[a-z-]+ )?cells?\b/.exec(all)?.[1];
+  const each = facts.find(
+    (fact) =>
+      fact.from === "related" &&
+      fact.dimension === "voltage" &&
+      /\b(?:each|per|one|a|every)\b.*\bcell\b|\bcell (?:voltage|volts)\b|\bcells? each\b/.test(fact.label),
+  );
+  if (!told || !each || main?.dimension !== "voltage" || /\bparallel\b/.test(all)) return [];
+  if (
+    /\bcell\b/.test(`${what} ${entry.text.toLowerCase()}`) &&
+    !/\b(?:whole|battery|total|all)\b/.test(`${what} ${entry.text.toLowerCase()}`)
+  )
+    return [];
+  const count = wordCounts.includes(told) ? wordCounts.indexOf(told) + 2 : Number(told);
+  const should = count * each.si;
+  if (near(main.si, should, 0.12)) return [];
+  return [
+    {
+      severity: "doubtful",
+      found: `${main.raw}, and ${each.name} ${each.raw}.`,
+      expected: `About ${sayIn(should, main.quantity, 3)} from ${count} cells.`,
+      meant: `${sayIn(should, main.quantity, 3)}?`,
+      source: "Kirchhoff's laws",
     },
   ];
 }

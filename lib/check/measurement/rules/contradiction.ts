@@ -245,13 +245,15 @@ function more(sight: Sight): Remark[] {
   const whole = relatedFacts(sight).find(
     (fact) =>
       fact.dimension === main.dimension &&
-      /\b(?:total|in all|altogether|in the kit|number of|complete|whole)\b/.test(fact.name) &&
-      !/\bteeth|travel|stack|pack\b/.test(fact.name),
+      /\b(?:total|in all|altogether|in the (?:kit|pack|set|row)|number of|complete|whole)\b/.test(
+        fact.name,
+      ) &&
+      !/\bteeth|travel|stack|shim pack\b/.test(fact.name),
   );
   if (
     !whole ||
     (!(main.dimension === "mass" && /\bweight|mass\b/.test(what)) &&
-      !/\b(?:of which|fitted|used|bad|broken|missing|found|replaced|tight|cracked|part|faulty|worn|damaged|good|removed|refitted|returned)\b/.test(
+      !/\b(?:of which|fitted|used|worked|lifted|bad|broken|missing|found|replaced|tight|cracked|part|faulty|worn|damaged|good|removed|refitted|returned)\b/.test(
         what,
       )) ||
     main.si <= whole.si * 1.0001

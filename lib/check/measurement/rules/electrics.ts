@@ -56,6 +56,21 @@ export const electrics: EntryRule = {
       finds: 1,
     },
     {
+      says: "a cathode's current by the volts across its resistor",
+      entry: {
+        text: "10.8 mA",
+        what: "cathode current",
+        context: {
+          part: "output valve",
+          related: [
+            { what: "cathode resistor", text: "100 Ω" },
+            { what: "voltage across it", text: "10.8 V" },
+          ],
+        },
+      },
+      finds: 1,
+    },
+    {
       says: "a cold lamp has a tenth of its resistance",
       entry: {
         text: "0.6 Ω",
@@ -84,7 +99,7 @@ function law(sight: Sight): Remark[] {
       fact.from !== "limit" &&
       fact.from !== "spec" &&
       !isOwnRating(fact, sight) &&
-      !notOfTheLoad.test(fact.label) &&
+      !notOfTheLoad.test(fact.label.replace(/\brated (?=current|voltage|output|power|load)/, "")) &&
       !fact.quantity.high,
   );
   const only = (dimension: string): Fact | undefined => {
@@ -104,8 +119,9 @@ function law(sight: Sight): Remark[] {
     );
   const lamp = /\b(?:lamp|bulb|filament|heater|valve)\b/.test(sight.all);
   const hot = r !== undefined && /\b(?:hot|lit|working|running|glowing)\b/.test(r.label);
-  const ohmsApart = alternating ? 6 : lamp && !hot ? 0 : 1.35;
-  const wattsUp = 1.3;
+  const fixed = r !== undefined && /\b(?:resistor|shunt|dropper|ballast)\b/.test(r.label);
+  const ohmsApart = alternating && !fixed ? 6 : lamp && !hot && !fixed ? 0 : 1.35;
+  const wattsUp = /\b(?:three|3)[- ]phase\b|\ba line\b/.test(sight.all) ? 1.3 * Math.sqrt(3) : 1.3;
   const wattsDown = turning || alternating ? 0.25 : 0.72;
   if (v && i && p && i.si > 0 && p.si > 0 && v.si > 0) {
     const ratio = p.si / (v.si * i.si);

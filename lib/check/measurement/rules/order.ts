@@ -112,7 +112,7 @@ function named(sight: Sight): Remark[] {
 
 function sizesOf(sight: Sight): Size[] {
   const { reading, facts } = sight;
-  const names = productNames(sight);
+  const names = reading.kind === "product" ? productNames(sight) : undefined;
   if (reading.kind === "product")
     return reading.quantities
       .map((one, i) => ({ name: names?.[i] ?? "", si: one.si }))

@@ -1,4 +1,5 @@
-import { near, sayIn, stepOf } from "../figures.ts";
+import { bearing } from "#lib/reference/index.ts";
+import { near, roomOf, sayIn, stepOf } from "../figures.ts";
 import { type EntryRule, firstOf, type Remark } from "../rule.ts";
 import { type Fact, relatedFacts, type Sight } from "../sight.ts";
 import { decisionIn, fitIn, type Side, sideOf } from "../words.ts";
@@ -10,7 +11,7 @@ export const pairFit: EntryRule = {
   explanation:
     "What slides or drops in by hand must be smaller than its hole; what is pressed must be larger, and by a few thousandths of its size, or the outer part gives. Two measured sizes say at once whether the words can be true.",
   source: "arithmetic; ISO 286-1 for classes of fit",
-  check: (sight) => firstOf(sight, pair, fitSaid, cavity),
+  check: (sight) => firstOf(sight, pair, fitSaid, cavity, cornered, inSlot, onBearing),
   examples: [
     {
       says: "larger than the housing it drops into",
@@ -86,6 +87,48 @@ export const pairFit: EntryRule = {
           related: [
             { what: "pin that is pressed into it", text: "0.2500 in" },
             { what: "fit", text: "press" },
+          ],
+        },
+      },
+      finds: 1,
+    },
+    {
+      says: "a square is wider over its corners",
+      entry: {
+        text: "6 mm square",
+        what: "winding square",
+        context: {
+          related: [
+            { what: "round hole in the case", text: "8 mm" },
+            { what: "fit", text: "passes clear" },
+          ],
+        },
+      },
+      finds: 1,
+    },
+    {
+      says: "a shaft larger than the bore its bearing's number gives",
+      entry: {
+        text: "25.06 mm",
+        what: "shaft diameter at the bearing",
+        context: {
+          related: [
+            { what: "bearing", text: "6205" },
+            { what: "fit", text: "slides on by hand" },
+          ],
+        },
+      },
+      finds: 1,
+    },
+    {
+      says: "a bolt thicker than its slot",
+      entry: {
+        text: "1/2 in",
+        what: "bolt head thickness",
+        context: {
+          related: [
+            { what: "slot in the keep", text: "7/16 in" },
+            { what: "bolt", text: "enters freely" },
           ],
         },
       },
@@ -191,6 +234,86 @@ function cavity(sight: Sight): Remark[] {
       expected: `${within.raw} at the most.`,
     },
   ];
+}
+
+const tooLarge = (found: string, expected: string): Remark[] => [
+  { severity: "wrong", found, expected, source: "geometry" },
+];
+
+/** A square or a hexagon that is to go through a round hole goes by its corners. */
+function cornered(sight: Sight): Remark[] {
+  const lengths = sight.facts.filter((fact) => fact.dimension === "length");
+  const hole = lengths.find((fact) =>
+    /\bround (?:hole|bore|eye|socket)\b|\b(?:bored|drilled) hole\b/.test(fact.label),
+  );
+  const [square, hex] = [/\bsquare\b/, /\bhex(?:agon\w*)?\b/].map((shape) =>
+    lengths.find((fact) => fact !== hole && shape.test(fact.label) && !/\bcorners\b/.test(fact.label)),
+  );
+  const flats = square ?? hex;
+  if (
+    !hole ||
+    !flats ||
+    ![hole, flats].includes(sight.main as Fact) ||
+    fitIn(saidOf(sight).replace(/\bpasses\b/g, "slips in")) !== "clear"
+  )
+    return [];
+  const corners = flats.si * (square ? Math.SQRT2 : 2 / Math.sqrt(3));
+  if (corners <= hole.si + roomOf(flats) * 0.45) return [];
+  return tooLarge(
+    `${flats.name} ${flats.raw}, ${hole.name} ${hole.raw}.`,
+    `A hole of ${sayIn(corners, hole.quantity, 3)}: the width over the corners.`,
+  );
+}
+
+/** What enters a slot is thinner than the slot is wide. */
+function inSlot(sight: Sight): Remark[] {
+  const { main, what } = sight;
+  if (main?.dimension !== "length" || !/\b(?:thickness|thick|width)\b/.test(what) || inASlot.test(what))
+    return [];
+  const slot = relatedFacts(sight).find(
+    (fact) =>
+      fact.dimension === "length" &&
+      inASlot.test(fact.name) &&
+      !/\b(?:depth|deep|length|long)\b/.test(fact.name),
+  );
+  if (
+    !slot ||
+    main.si <= slot.si + roomOf(main) * 0.3 ||
+    !near(main.si, slot.si, 0.5) ||
+    fitIn(saidOf(sight)) !== "clear"
+  )
+    return [];
+  return tooLarge(`${what} ${main.raw}, ${slot.name} ${slot.raw}.`, `Less than ${slot.raw}.`);
+}
+
+const inASlot = /\b(?:slot|groove|mortise|keyway|fork|slit|kerf)\b/;
+
+/** A bearing's number gives the bore that its shaft must fit. */
+function onBearing(sight: Sight): Remark[] {
+  const { main, what } = sight;
+  const number = sight.named.find((one) => one.designation.type === "bearing")?.designation;
+  const told = (sight.entry.context.related ?? []).find(
+    (one) => /\bbearing\b/i.test(one.what) && /^\d{3,5}\b/.test(one.text),
+  );
+  const row = bearing(
+    number?.type === "bearing" ? number.number : (/^\d+/.exec(told?.text ?? "")?.[0] ?? ""),
+  );
+  const said = fitIn(saidOf(sight));
+  if (!row || said === null || main?.dimension !== "length" || notASize.test(what)) return [];
+  const shaft = /\b(?:shaft|journal|spindle|axle)\b/.test(what);
+  if (shaft === /\bhousing\b/.test(what)) return [];
+  const size = (shaft ? row.bore : row.outside) / 1000;
+  const over = shaft ? main.si - size : size - main.si;
+  if (
+    !near(main.si, size, 0.05) ||
+    (said === "clear" ? over <= 1e-5 : over >= -1e-5) ||
+    heated.test(sight.all)
+  )
+    return [];
+  return tooLarge(
+    `${what} ${main.raw} for ${row.number}, and said to be ${said === "clear" ? "free" : "tight"}.`,
+    `${shaft ? "A bore" : "An outside"} of ${sayIn(size, main.quantity, 4)}.`,
+  );
 }
 
 const room =

@@ -13,7 +13,7 @@ export const pairedNames: EntryRule = {
     const named = namesOf(sight);
     if (named.length < 2) return [];
     for (const row of rows) {
-      const remark = swapped(named, row);
+      const remark = swapped(row.together ? named.filter(({ fact }) => fact.from === "text") : named, row);
       if (remark && !row.not?.test(sight.all) && row.only?.test(sight.all) !== false) return [remark];
     }
     return [];
@@ -50,6 +50,25 @@ export const pairedNames: EntryRule = {
       finds: 1,
     },
     {
+      says: "a blade as thick as it should be wide",
+      entry: { text: "3,300 x 0.6 x 16 mm (length x width x thickness)", what: "saw band" },
+      finds: 1,
+    },
+    {
+      says: "a blade",
+      entry: { text: "3,300 x 16 x 0.6 mm (length x width x thickness)", what: "saw band" },
+      finds: 0,
+    },
+    {
+      says: "steam fills a larger cylinder when it has expanded",
+      entry: {
+        text: "12 in",
+        what: "high-pressure cylinder bore",
+        context: { related: [{ what: "low-pressure cylinder bore", text: "7 in" }] },
+      },
+      finds: 1,
+    },
+    {
       says: "a relay holds at less than it needs to pull in",
       entry: { text: "pulls in 9.0 V, drops out 3.5 V", what: "relay" },
       finds: 0,
@@ -64,6 +83,8 @@ interface Pair {
   not?: RegExp;
   /** Only where this is said. */
   only?: RegExp;
+  /** Only of values that stand in one text, as the sizes of one thing. */
+  together?: true;
 }
 
 const lengths = ["length", "number"];
@@ -146,7 +167,137 @@ const rows: readonly Pair[] = [
     large:
       /\b(?:large(?:r)?|thick(?:er)?|wide(?:r)?|big(?:ger)?|great(?:er)?|maj(?:or)?)(?:[- ](?:end|bore|dia\w*|side|flange|step|tip))?\b/,
     dimensions: lengths,
-    not: /\b(?:connecting|con)[- ]?rod|\bbearing|clearance|\bplay\b|\bgap\b|wear|\bbrush\b/,
+    not: /\b(?:connecting|con)[- ]?rod|\bbearing|clearance|\bplay\b|\bgap\b|wear|\bbrush\b|\baperture\b/,
+  },
+  {
+    small: /\b(?:thick(?:ness)?|gauge)\b/,
+    large: /\b(?:width|wide|height|high|length|long|face|diameter|dia|o\.?d)\b/,
+    dimensions: lengths,
+    together: true,
+    not: /\b(?:wall|tooth|gear|nut|coin)\b/,
+  },
+  {
+    small: /\b(?:width|wide|breadth)\b/,
+    large: /\b(?:length|long)\b/,
+    dimensions: lengths,
+    together: true,
+    only: /\b(?:belt|blade|band|mainspring|strap|tape|strip|chain|ribbon|film|bar|strop|lath|slat)\b/,
+  },
+  {
+    small: /\b(?:diameter|dia|thick(?:ness)?)\b/,
+    large: /\b(?:length|long)\b/,
+    dimensions: lengths,
+    together: true,
+    only: /\b(?:spoke|bar|rod|tube|pipe|needle|shaft|lead ?screw|wire|drill|reamer|rope|cable|spindle|mandrel|stud|push ?rod)\b/,
+  },
+  {
+    small: /^(?:shaft|spindle|journal|axle|i\.?d|bore|inside|inner)(?: dia\w*)?$/,
+    large: /^(?:housing|case|recess|o\.?d|outside|outer)(?: (?:bore|dia\w*))?$/,
+    dimensions: lengths,
+    together: true,
+  },
+  {
+    small: /\bwall\b/,
+    large: /\b(?:o\.?d|outside|outer|dia\w*)\b/,
+    dimensions: lengths,
+    together: true,
+  },
+  {
+    small: /\b(?:section|cord|cross[- ]section)\b/,
+    large: /\b(?:inside|inner|i\.?d|bore|outside|o\.?d)\b/,
+    dimensions: lengths,
+    only: /\bo-?ring|seal ring|cord ring|tyre\b/,
+  },
+  {
+    small: /\b(?:power|magnification)\b/,
+    large: /\b(?:objective|object glass|aperture|o\.?g)\b/,
+    dimensions: lengths,
+    only: /\b(?:telescope|finder|binoculars?|field glass(?:es)?|spyglass|monocular|sight)\b/,
+  },
+  {
+    small: /\bpitch\b/,
+    large: /\b(?:diameter|dia|major)\b/,
+    dimensions: lengths,
+    together: true,
+    only: /\b(?:thread|screw|bolt|stud|nut|tap)\b/,
+    not: /\bpitch (?:circle|dia\w*)\b|\bspring\b|\btpi\b|\blead\b/,
+  },
+  {
+    small: /\b(?:width|wide)\b/,
+    large: /\bpitch\b/,
+    dimensions: lengths,
+    together: true,
+    only: /\bchain\b/,
+  },
+  {
+    small: /\b(?:height|high|depth|thick(?:ness)?)\b/,
+    large: /\b(?:width|wide)\b/,
+    dimensions: lengths,
+    together: true,
+    only: /\b(?:parallel|feather|sunk|gib|taper|flywheel|pulley|hub) key\b|\bkey steel\b/,
+  },
+  {
+    small: /\b(?:swing|centre height|height of centres)\b/,
+    large: /\bbetween centres\b/,
+    dimensions: lengths,
+  },
+  {
+    small: /\b(?:h\.?p|high[- ]pressure)\b/,
+    large: /\b(?:l\.?p|low[- ]pressure)\b/,
+    dimensions: ["length"],
+    only: /\b(?:cylinder|bore|piston)\b/,
+    not: /\b(?:clearance|gap|wear|stroke|rod|length|thick\w*|wall|pipe|turbine)\b/,
+  },
+  {
+    small: /\b(?:suction|inlet|intake)\b/,
+    large: /\b(?:delivery|discharge|outlet)\b/,
+    dimensions: ["pressure"],
+    only: /\b(?:pump|compressor)\b/,
+  },
+  {
+    small: /\b(?:first|1st|low[- ]pressure) stage\b/,
+    large: /\b(?:second|2nd|high[- ]pressure) stage\b/,
+    dimensions: ["pressure"],
+    only: /\bcompressor\b/,
+  },
+  {
+    small: /\bcold\b/,
+    large: /\bhot\b/,
+    dimensions: ["resistance"],
+    only: /\b(?:winding|field|coil|armature|lamp|filament|bulb|heater|element)\b/,
+    not: /\b(?:insulation|carbon|thermistor|ntc)\b/,
+  },
+  {
+    small: /\bwet[- ]bulb\b|\bdew point\b/,
+    large: /\bdry[- ]bulb\b|\bair\b/,
+    dimensions: ["temperature"],
+  },
+  {
+    small: /\bflash[- ]?point\b/,
+    large: /\bfire[- ]?point\b/,
+    dimensions: ["temperature"],
+  },
+  {
+    small: /\b(?:solidus|melts?|melting)\b/,
+    large: /\b(?:liquidus|flows?|boils?|boiling)\b/,
+    dimensions: ["temperature"],
+  },
+  {
+    small: /\btemper(?:ed|ing)?\b/,
+    large: /\b(?:harden(?:ed|ing)?|quench(?:ed|ing)?)\b/,
+    dimensions: ["temperature"],
+    not: /\bquench(?:ing)? (?:oil|bath|water)\b/,
+  },
+  {
+    small: /\b(?:max(?:imum)? aperture|wide open|full aperture|largest (?:stop|aperture))\b/,
+    large: /\b(?:min(?:imum)? aperture|stopped down|smallest (?:stop|aperture))\b/,
+    dimensions: ["number"],
+  },
+  {
+    small: /\bpinion\b/,
+    large: /\b(?:wheel|bull gear|crown(?: ?wheel)?|rack gear)\b/,
+    dimensions: ["count", "number"],
+    not: /\b(?:turns?|rpm|speed|ratio|train|each|equal)\b/,
   },
   {
     small: /\b(?:core|root|throat|shank|neck|waist|minor|pilot|journal|spigot|stem)(?: dia\w*)?$/,
@@ -186,21 +337,29 @@ function namesOf(sight: Sight): Named[] {
     : [{ fact: main, name: what }, ...others.map((fact) => ({ fact, name: fact.name }))];
 }
 
-function swapped(named: readonly Named[], { small, large, dimensions }: Pair): Remark | null {
-  const less = named.find(
-    ({ name, fact }) => fits(fact, dimensions) && small.test(name) && !large.test(name),
-  );
-  const more =
-    less && named.find(({ name, fact }) => alike(fact, less.fact) && large.test(name) && !small.test(name));
-  if (!less || !more || !alikeNamed(less.name.replace(small, ""), more.name.replace(large, ""))) return null;
-  if (less.fact.si <= more.fact.si * 1.0001) return null;
-  return {
-    severity: "wrong",
-    found: `${less.name}: ${less.fact.raw}${more.fact.raw === less.fact.raw ? "" : `, ${more.name}: ${more.fact.raw}`}: the first is the larger.`,
-    expected: `${less.name} below ${more.name}.`,
-    meant: "the two changed places?",
-  };
+function swapped(named: readonly Named[], pair: Pair): Remark | null {
+  for (const less of named)
+    for (const more of named)
+      if (apart(less, more, pair) && less.fact.si > more.fact.si * 1.0001) return remark(less, more);
+  return null;
 }
+
+/** Whether the one is named as the smaller and the other as the larger of the same thing. */
+const apart = (less: Named, more: Named, { small, large, dimensions }: Pair): boolean =>
+  fits(less.fact, dimensions) &&
+  alike(more.fact, less.fact) &&
+  small.test(less.name) &&
+  !large.test(less.name) &&
+  large.test(more.name) &&
+  !small.test(more.name) &&
+  alikeNamed(less.name.replace(small, ""), more.name.replace(large, ""));
+
+const remark = (less: Named, more: Named): Remark => ({
+  severity: "wrong",
+  found: `${less.name}: ${less.fact.raw}${more.fact.raw === less.fact.raw ? "" : `, ${more.name}: ${more.fact.raw}`}: the first is the larger.`,
+  expected: `${less.name} below ${more.name}.`,
+  meant: "the two changed places?",
+});
 
 const fits = ({ dimension, quantity, si }: Fact, dimensions: readonly string[]): boolean =>
   dimensions.includes(dimension) && !quantity.terms && si > 0;

@@ -38,19 +38,22 @@ function circle(sight: Sight): Remark[] {
   if (
     main?.dimension !== "length" ||
     !/\b(?:radius|circumference|round the|girth|throw|stroke|offset|eccentricity)\b/.test(
-      facts.map((fact) => fact.name).join(" "),
+      facts.map((fact) => fact.label).join(" "),
     )
   )
     return [];
   const find = (name: RegExp, not?: RegExp) =>
     facts.find(
       (fact) =>
-        fact.dimension === "length" && fact.from !== "limit" && name.test(fact.name) && !not?.test(fact.name),
+        fact.dimension === "length" &&
+        fact.from !== "limit" &&
+        name.test(fact.label) &&
+        !not?.test(fact.label),
     );
   const [diameter, radius, round] = [
-    find(/\bdia(?:meter)?\b/, /radius|circum/),
+    find(/\bdia(?:meter)?\b/, /radius|circum|round the|girth|all round|right round/),
     find(/\bradius\b|\bcrank throw\b/, /corner|fillet|nose|ball|edge|bend/),
-    find(/\bcircumference\b|\bround the\b|\bgirth\b/),
+    find(/\bcircumference\b|\bround the\b|\bgirth\b|\b(?:all|right) round\b/),
   ];
   if (round && diameter && diameter !== round && !near(round.si, Math.PI * diameter.si, 0.02))
     return [

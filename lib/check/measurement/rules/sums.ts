@@ -41,6 +41,20 @@ export const sums: EntryRule = {
       finds: 0,
     },
     {
+      says: "less than no clearance is a press fit",
+      entry: {
+        text: "-0.025 mm",
+        what: "clearance of valve guide in head",
+        context: {
+          related: [
+            { what: "guide OD", text: "14.025 mm" },
+            { what: "hole", text: "14.000 mm" },
+          ],
+        },
+      },
+      finds: 0,
+    },
+    {
       says: "leaving out a 1/16 in washer under a seat lowers it by 1.59 mm",
       entry: {
         text: "3.2 mm",
@@ -289,7 +303,8 @@ function differenceOf(sight: Sight): Remark[] {
     ];
   if (!clearance || !big || !small || big === small || lengths.length > 3 || !near(big.si, small.si, 0.2))
     return [];
-  return compared(main, Math.abs(big.si - small.si), [big, small], "the one less the other");
+  const between = big.si - small.si;
+  return compared(main, main.si < 0 ? between : Math.abs(between), [big, small], "the one less the other");
 }
 
 function compared(main: Fact, expected: number, from: Fact[], how: string, room?: number): Remark[] {
