@@ -1,6 +1,7 @@
 import { near, plain, sayIn } from "../figures.ts";
 import { type EntryRule, firstOf, type Remark } from "../rule.ts";
 import { type Fact, relatedFacts, type Sight } from "../sight.ts";
+import { ratioTold } from "../told-ratio.ts";
 import { faster, toldApart } from "../told-speed.ts";
 import { isRatio, isTeeth, roleOf, startsInWords, termsOf, wheelsOf } from "../wheels.ts";
 
@@ -128,6 +129,8 @@ function pairOf(sight: Sight): Remark[] {
   const words = `${driver.name} ${driver.raw}, ${driven.name} ${driven.raw}`;
   const speeds = values.filter((fact) => fact.dimension === "rotational speed" && fact.si > 0);
   if (speeds.length === 2) return speedPair(speeds, ratio, words, wheels);
+  // Who turns how often for whom is told in full: that is asked by a rule of its own.
+  if (ratioTold(sight.entry.text)) return [];
   const told = faster(sight.entry.text.toLowerCase(), wheels);
   if (told !== null) return toldApart(told, ratio, words);
   const ratioSaid = isRatio(main, what)
