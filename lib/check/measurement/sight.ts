@@ -85,9 +85,22 @@ function small(text = ""): string {
   return single.trim().toLowerCase();
 }
 
+const commaDecimal = /(?<![\d.,])\d+,(?:\d{1,2}|\d{4,})(?![\d,])|(?<![\d.,])0,\d+/;
+const pointDecimal = /\d\.\d/;
+
+/** The decimal sign that the writer used: a comma where the entry has one that can be nothing else, and no point. */
+function writersDecimal({ text, context }: Entry, decimal: Decimal): Decimal {
+  const related = context.related ?? [];
+  if (decimal === "," || ![text, ...related.map((one) => one.text)].some((one) => one.includes(",")))
+    return decimal;
+  const all = [text, context.spec, context.limit, ...related.map((one) => one.text)].join(" ; ");
+  return commaDecimal.test(all) && !pointDecimal.test(all) ? "," : decimal;
+}
+
 /** Reads an entry and what is known beside it. */
-export function sightOf(entry: Entry, decimal: Decimal = "."): Sight {
+export function sightOf(entry: Entry, sign: Decimal = "."): Sight {
   const { context } = entry;
+  const decimal = writersDecimal(entry, sign);
   const related = context.related ?? [];
   const what = small(entry.what);
   const places: [Stands, number, string, string | undefined][] = [

@@ -107,7 +107,7 @@ export function ratioTold(text: string): RatioTold | null {
 
 /** What turns for an inch, a minute or as so many rpm is no ratio of two turns. */
 const noWheel =
-  /^(?:rpm|turns?|revs?|per|inch(?:es)?|in|mm|cm|foot|feet|travel|(?:minute|second|hour|day)s?$)\b/;
+  /^(?:as|too|out|in|rpm|turns?|revs?|per|inch(?:es)?|in|mm|cm|foot|feet|travel|(?:minute|second|hour|day)s?$)\b/;
 
 const told = (subject = "", times: number, other = ""): RatioTold | null =>
   times > 0 && Number.isFinite(times) && subject !== other && !noWheel.test(other)

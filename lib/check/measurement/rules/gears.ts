@@ -199,7 +199,8 @@ function speedPair(
   const driven =
     speeds.find((fact) => isOf(fact, wheels.driven, wheels.driver)) ??
     speeds.find((fact) => roleOf(fact.name) === "driven" && !/\b(?:motor|engine)\b/.test(fact.name)) ??
-    speeds.find((fact) => roleOf(fact.name) !== "driver");
+    speeds.find((fact) => roleOf(fact.name) !== "driver") ??
+    speeds.find((fact) => !prime.test(fact.name));
   const driver = speeds.find((fact) => fact !== driven);
   if (!driven || !driver || near(driver.si / driven.si, ratio, 0.08)) return [];
   const expected = driver.si / ratio;
@@ -214,6 +215,9 @@ function speedPair(
     },
   ];
 }
+
+/** What nothing else drives. */
+const prime = /\b(?:motor|engine|input|driver)\b/;
 
 /** A speed called after the one wheel and not after the other: "lineshaft speed", "lineshaft pulley". */
 function isOf(speed: Fact, wheel: Fact, other: Fact): boolean {

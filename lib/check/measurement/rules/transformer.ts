@@ -149,16 +149,19 @@ function saidIn({ main, what, entry }: Sight): { turns: number; named: boolean }
 
 /** What is known of the two windings, the primary first: volts of both, or the ohms that they match. */
 function windingsOf({ facts }: Sight): [Fact, Fact] | null {
-  for (const dimension of ["voltage", "resistance"]) {
-    const known = facts.filter(
-      (fact) => fact.from === "related" && fact.dimension === dimension && fact.si > 0,
-    );
-    const vs = known.find((fact) => secondary.test(fact.name));
-    const vp = known.find((fact) => fact !== vs && primary.test(fact.name) && !/\bd\.?c\b/.test(fact.name));
+  const known = facts.filter((fact) => fact.from === "related" && fact.si > 0);
+  const volts = known.filter((fact) => fact.dimension === "voltage");
+  const ohms = known.filter((fact) => fact.dimension === "resistance" && matched.test(fact.name));
+  for (const pair of [volts, ohms]) {
+    const vp = pair.find((fact) => primary.test(fact.name));
+    const vs = pair.find((fact) => fact !== vp && secondary.test(fact.name));
     if (vp && vs) return [vp, vs];
   }
   return null;
 }
+
+/** Ohms of what is joined to a winding, and not of its wire. */
+const matched = /\b(?:anode|plate|load|impedance|speaker|speech coil|voice coil|line)\b/;
 
 /** Volts are as the turns, impedances as their squares. */
 const turnsFor = (vp: Fact, vs: Fact): number =>
