@@ -9,6 +9,8 @@ mil, mils | [mil_i], mm, mL | mm, mL | [mil_i] | a thou (0.001 in), a millimetre
 pint, pints, pt, pts | [pt_br], [pt_us] | [pt_br] | [pt_us] | an imperial pint (568 ml) or a US pint (473 ml)
 quart, quarts, qt, qts | [qt_br], [qt_us] | [qt_br] | [qt_us] | an imperial quart (1.137 l) or a US quart (0.946 l)
 gallon, gallons, gal, gals, galls | [gal_br], [gal_us] | [gal_br] | [gal_us] | an imperial gallon (4.546 l) or a US gallon (3.785 l)
+gal/min, gals/min, gpm, GPM, gallons/minute, gallons a minute | [gal_br]/min, [gal_us]/min | [gal_br]/min | [gal_us]/min | imperial gallons (4.546 l) or US gallons (3.785 l) a minute
+gal/h, gals/h, gal/hr, gph, GPH, gallons/hour, gallons an hour | [gal_br]/h, [gal_us]/h | [gal_br]/h | [gal_us]/h | imperial gallons (4.546 l) or US gallons (3.785 l) an hour
 gill, gills | [gil_br], [gil_us] | [gil_br] | [gil_us] | an imperial gill (142 ml) or a US gill (118 ml)
 fl oz, fl ozs, fluid ounce, fluid ounces, fluid oz, floz | [foz_br], [foz_us] | [foz_br] | [foz_us] | an imperial fluid ounce (28.4 ml) or a US fluid ounce (29.6 ml)
 ton, tons | [lton_av], [ston_av], t | [lton_av] | [ston_av] | a long ton (2240 lb), a short ton (2000 lb) or a tonne

@@ -15,11 +15,11 @@ const before: [RegExp, Qualifier | "between"][] = [
     "about",
   ],
   [
-    /(?:at least|not less than|no less than|not under|minimum(?: of)?|min\b\.?(?: of)?|more than|greater than|over|from at least|≥|>=|>)\s{0,2}/iy,
+    /(?:at least|not less than|(?:do not|don't|never|not|no)\s(?:go |fall |drop )?(?:below|under|less than|lower than|shorter than|thinner than)|minimum(?: of)?|min\b\.?(?: of)?|more than|greater than|over|from at least|≥|>=|>)\s{0,2}/iy,
     "at least",
   ],
   [
-    /(?:at most|(?:do not|don't|never|not|mustn't|shouldn't)\s(?:go\s)?(?:over|above|past|beyond|exceed|more than)|not more than|no more than|not over|not exceeding|maximum(?: of)?|max\b\.?(?: of)?|less than|under|up to|within|below|≤|<=|<)\s{0,2}/iy,
+    /(?:at most|(?:do not|don't|never|not|mustn't|shouldn't)\s(?:go\s)?(?:over|above|past|beyond|exceed|more than)|not more than|no (?:more|higher|longer|thicker|greater) than|not over|not exceeding|maximum(?: of)?|max\b\.?(?: of)?|less than|under|up to|within|below|≤|<=|<)\s{0,2}/iy,
     "at most",
   ],
   [/(?:between|from)\s{1,2}/iy, "between"],

@@ -5,6 +5,8 @@ export type Dimension =
   | "length"
   | "area"
   | "volume"
+  | "volume flow"
+  | "density"
   | "mass"
   | "force"
   | "torque"

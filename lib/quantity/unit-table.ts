@@ -50,6 +50,20 @@ m3 | volume | 1 | m³, m3, cubic metre, cubic metres, cubic meters | [cft_i] | S
 [pt_us] | volume | 0.003785411784/8 | US pt, US pint, US pints, pints (US), pint (US) | mL | HB
 [gil_us] | volume | 0.003785411784/32 | US gill, US gills | mL | HB
 [foz_us] | volume | 0.003785411784/128 | US fl oz, US fluid ounce, US fluid ounces | mL | HB
+L/s | volume flow | 0.001 | l/s, l/sec, litres/second, liters/second, litre/second | | SI
+L/min | volume flow | 0.001/60 | l/min, lpm, L/min, litres/minute, liters/minute, litre/minute, litres a minute, l/minute | | SI
+L/h | volume flow | 0.001/3600 | l/h, L/h, l/hr, lph, litres/hour, liters/hour, litre/hour, litres an hour, l/hour | | SI
+mL/min | volume flow | 0.000001/60 | ml/min, cc/min, ml/minute, cc/minute, cc a minute, ml a minute | | SI
+m3/h | volume flow | 1/3600 | m³/h, m3/h, m³/hr, m3/hr, cubic metres/hour, cubic metres an hour | | SI
+m3/min | volume flow | 1/60 | m³/min, m3/min, cubic metres/minute, cubic metres a minute | [cft_i]/min | SI
+[cft_i]/min | volume flow | 0.3048*0.3048*0.3048/60 | cfm, CFM, cu ft/min, ft³/min, ft3/min, cubic feet/minute, cubic feet a minute, cu ft/minute | L/min | SP
+[gal_br]/min | volume flow | 0.00454609/60 | imp gal/min, imperial gallons/minute, imperial gallons a minute, imp gpm, UK gpm | L/min | WM
+[gal_br]/h | volume flow | 0.00454609/3600 | imp gal/h, imperial gallons/hour, imperial gallons an hour, imp gph, UK gph | L/h | WM
+[gal_us]/min | volume flow | 0.003785411784/60 | US gal/min, US gallons/minute, US gallons a minute, US gpm | L/min | HB
+[gal_us]/h | volume flow | 0.003785411784/3600 | US gal/h, US gallons/hour, US gallons an hour, US gph | L/h | HB
+kg/m3 | density | 1 | kg/m³, kg/m3 | | SI
+g/cm3 | density | 1000 | g/cm³, g/cm3, g/cc, g/ml | | SI
+g/L | density | 1 | g/l, g/L, g/litre, grams/litre, grams a litre | | SI
 mg | mass | 0.000001 | mg, milligram, milligrams | | SI
 g | mass | 0.001 | g, gm, gms, gram, grams, gramme, grammes, grm, grms | [oz_av] | SI
 kg | mass | 1 | kg, kgs, kilo, kilos, kilogram, kilograms, kilogramme, kilogrammes | [lb_av] | SI

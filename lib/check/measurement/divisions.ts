@@ -18,6 +18,7 @@ export interface Division {
 
 const mm = 1e-3;
 const inch = 0.0254;
+const head = 9.80665;
 const rows: [RegExp, Record<string, [step: number, finest: number]>, number?][] = [
   [/\btape\b|metre stick|meter stick|yard ?stick|folding rule/, { mm: [1, 0.5], in: [1 / 16, 1 / 32] }],
   [/\bfeeler|\bblade gauge|\bgap gauge|\bwire gauge\b/, { mm: [0.05, 0.01], in: [0.001, 0.0005] }, 2.05],
@@ -43,12 +44,11 @@ const rows: [RegExp, Record<string, [step: number, finest: number]>, number?][] 
     /\bthermometer|\bthermocouple|\bpyrometer|\binfra-?red|\bir gun|\bprobe\b|\bcrayon|temp\w* stick/,
     { K: [1, 0.1] },
   ],
+  [/\b(?:pyrometric )?cones?\b|\bseger\b/, { K: [10, 5] }],
   [/\bcrayon|temp\w* stick|temp\w* (?:paint|strip)|oven dial|oven\b/, { K: [5, 1] }],
   [/\btorque wrench|\btorque\b|click|deflecting beam/, { Nm: [0.5, 0.1] }],
-  [
-    /\btyre|tire|\bpressure gauge|compression (?:tester|gauge)|\bgauge\b|bourdon|manometer/,
-    { Pa: [3500, 690] },
-  ],
+  [/\b(?:water|u-?tube|inclined) (?:manometer|gauge)|\bmanometer/, { Pa: [head, head / 2] }],
+  [/\btyre|tire|\bpressure gauge|compression (?:tester|gauge)|\bgauge\b|bourdon/, { Pa: [3500, 690] }],
   [/\bjug|\bmeasuring (?:jug|cup|can)|\bcan\b|\bbucket|\bbeaker|kitchen|\bbottle/, { ml: [25, 5] }],
   [/\bcylinder\b|\bsyringe|\bburette|\bpipette/, { ml: [1, 0.1] }],
   [/\btachometer|\brev counter|\btacho|hand tach/, { rpm: [10, 1] }],

@@ -21,7 +21,7 @@ export function* limitsOf(sight: Sight, main: Fact): Generator<Given> {
       (fact.dimension === main.dimension && (fact.quantity.role ?? "") === (main.quantity.role ?? "")) ||
       (fact.dimension === "pressure" && main.dimension === "pressure"),
   );
-  for (const fact of candidates.filter((one) => !isCondition(one, candidates))) {
+  for (const fact of candidates.filter((one) => !isCondition(one, candidates) && !namesUnit(one))) {
     const about =
       fact.from === "spec" ||
       fact.from === "limit" ||
@@ -50,11 +50,16 @@ const isCondition = (fact: Fact, all: readonly Fact[]): boolean =>
   /\bat (?!least|most)/i.test(fact.raw) &&
   all.some((one) => one.from === "spec" && one !== fact && all.indexOf(one) < all.indexOf(fact));
 
+/** "Tons of 2,240 lb": what is meant by a unit, and no limit. */
+const namesUnit = ({ raw }: Fact): boolean =>
+  /^(?:long |short )?(?:tons?|cwts?|hundredweights?|gallons?|barrels?|bushels?) of \d/i.test(raw);
+
 const limitNames = new RegExp(limitName.source, "g");
 
 /** A limit by a name of its own ("bore limit") must name what is measured; a bare "limit" always does. */
 function sharesSubject(name: string, { what, part, main }: Sight): boolean {
-  if (/\bsafe working load\b|\bs\.?w\.?l\b/.test(name)) return !/\b(?:test|proof)\b/.test(what);
+  if (/\bworking (?:load|pressure)\b|\bs\.?w\.?l\b/.test(name))
+    return !/\b(?:test(?:ed)?|proof|burst\w*)\b/.test(what);
   if (main?.dimension === "angle" || main?.dimension === "count") return true;
   const rest = name
     .replace(limitNames, "")
@@ -101,6 +106,9 @@ export function given({ what }: Sight, fact: Fact): Given {
       high: fact.high,
       nominal: quantity.qualifier === "about" || quantity.tolerance?.kind === "class",
     };
+  // What is called a safe working load is one, and no less than the plate says.
+  if (fact.from === "spec" && /\b(?:safe working|rated|rating)\b/.test(what))
+    return { fact, low: fact.low, high: fact.high, nominal: true };
   const least =
     /\b(?:min(?:imum)?|at least|(?:not|never|no) (?:less|under|below|thinner|shorter|smaller|lower)|or (?:more|above|over|higher|longer|thicker)|and (?:over|above|up|upwards)|lowest|lower limit)\b/.test(
       place,
@@ -111,7 +119,7 @@ export function given({ what }: Sight, fact: Fact): Given {
     );
   if (least) return { fact, low: fact.si, high: null, nominal: false };
   if (most) return { fact, low: null, high: fact.si, nominal: false };
-  if (fact.from === "limit" || /\blimit\b/.test(place)) {
+  if (fact.from === "limit" || /\blimit\b/.test(place.replace(what, ""))) {
     const down = shrinksWithWear.test(what) && !growsWithWear.test(what);
     return { fact, low: down ? fact.si : null, high: down ? null : fact.si, nominal: false };
   }

@@ -163,6 +163,21 @@ export const againstSpec: EntryRule = {
   ],
 };
 
+/** Past the limit at which it is renewed, and put back after something less was done: honed, cleaned, dressed. */
+const putBack = ({ verdict, remarks }: Sight, { raw }: Fact): boolean =>
+  /\b(?:put back|refitted|re-?used|used again|back in|reassembled|kept|left|carried on|good enough|will do)\b/.test(
+    `${verdict} ${remarks}`,
+  ) && remedies.some((remedy) => remedy.test(raw) && !remedy.test(`${verdict} ${remarks}`));
+const remedies = [
+  /\brebor/i,
+  /\brenew|\breplac/i,
+  /\bscrap|\bdiscard|\bcondemn/i,
+  /\bregr[io]/i,
+  /\bre-?bush/i,
+  /\bre-?line/i,
+  /\breject/i,
+];
+
 const decisionOf = (sight: Sight) => decisionIn(`${sight.verdict} ${sight.remarks} ${wordsAfter(sight)}`);
 const wordsAfter = (sight: Sight) =>
   sight.entry.text
@@ -181,7 +196,7 @@ function against(sight: Sight, main: Fact, { fact, low, high, nominal }: Given):
   if (!tooHigh && !tooLow) return null;
   const bound = (tooHigh ? high : low) ?? 0;
   const end = tooHigh ? value.high : value.low;
-  const decided = decisionOf(sight);
+  const decided = putBack(sight, fact) ? "accepted" : decisionOf(sight);
   if (decided === "rejected") return null;
   const found = `${main.raw}, where ${fact.from === "spec" ? "the specification" : fact.name || "the limit"} is ${fact.raw}.`;
   const expected = sayLimits(low, high, main);

@@ -66,7 +66,7 @@ const joined = [
 
 function mayStandFor(main: Fact, only: Fact): boolean {
   // Three figures on a capacitor are its code, and another rule's matter.
-  if (only.dimension === "number" && capacitorCodeIn(only.raw)) return true;
+  if (capacitorCodeIn(only.raw)) return true;
   if (only.dimension === "pressure" && /^lbs?\.?$/.test(main.quantity.unit)) return true;
   return joined.some((pair) => pair.includes(main.dimension) && pair.includes(only.dimension));
 }

@@ -96,7 +96,7 @@ function speed(main: Fact, first: Fact, ratio: number) {
 const drivers = /\b(?:driver|driving|pinion)\b/;
 
 /** Turns of the first shaft for one of the last; null where there are no two pairs. */
-function trainOf(sight: Sight): number | null {
+export function trainOf(sight: Sight): number | null {
   const pairs = pairsIn(sight) ?? reductionsIn(sight) ?? wheelsIn(sight);
   return pairs && pairs.length >= 2 ? pairs.reduce((all, one) => all * one, 1) : null;
 }
@@ -105,6 +105,8 @@ function trainOf(sight: Sight): number | null {
 function pairsIn({ entry }: Sight): number[] | null {
   const pairs = (entry.context.related ?? []).flatMap(({ what, text }) => {
     const said = `${what} ${text}`.toLowerCase();
+    const named = twoNames.exec(what.toLowerCase()) && twoCounts.exec(text.toLowerCase());
+    if (named) return [Number(named[2]) / Number(named[1])];
     const teeth =
       /\b(\d{1,3})(?: teeth| ?t)? ?(?:to|:|\/|into|driving|drives|x|on|-) ?(?:a )?(\d{1,3})\b/.exec(
         text.toLowerCase(),
@@ -118,6 +120,11 @@ function pairsIn({ entry }: Sight): number[] | null {
   });
   return pairs.length >= 2 ? pairs : null;
 }
+
+/** "back pinion / bull wheel", "25 / 50": the one that drives first. */
+const twoNames =
+  /^[^/]*\b(?:pinion|gear|wheel|driver)\b[^/]* ?(?:\/|:| to | into ) ?[^/]*\b(?:pinion|gear|wheel|driven)\b[^/]*$/;
+const twoCounts = /^(\d{1,3}) ?(?:t|teeth)? ?(?:\/|:|to|into|x) ?(\d{1,3}) ?(?:t|teeth)?$/;
 
 /** "first reduction 3:1, second reduction 4:1". */
 function reductionsIn(sight: Sight): number[] | null {

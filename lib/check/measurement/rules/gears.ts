@@ -1,6 +1,7 @@
 import { near, plain, sayIn } from "../figures.ts";
 import { type EntryRule, firstOf, type Remark } from "../rule.ts";
 import { type Fact, relatedFacts, type Sight } from "../sight.ts";
+import { ratioTold } from "../told-ratio.ts";
 import { faster, toldApart } from "../told-speed.ts";
 import { isRatio, isTeeth, roleOf, startsInWords, termsOf, wheelsOf } from "../wheels.ts";
 
@@ -128,6 +129,8 @@ function pairOf(sight: Sight): Remark[] {
   const words = `${driver.name} ${driver.raw}, ${driven.name} ${driven.raw}`;
   const speeds = values.filter((fact) => fact.dimension === "rotational speed" && fact.si > 0);
   if (speeds.length === 2) return speedPair(speeds, ratio, words, wheels);
+  // Who turns how often for whom is told in full: that is asked by a rule of its own.
+  if (ratioTold(sight.entry.text)) return [];
   const told = faster(sight.entry.text.toLowerCase(), wheels);
   if (told !== null) return toldApart(told, ratio, words);
   const ratioSaid = isRatio(main, what)
@@ -196,7 +199,8 @@ function speedPair(
   const driven =
     speeds.find((fact) => isOf(fact, wheels.driven, wheels.driver)) ??
     speeds.find((fact) => roleOf(fact.name) === "driven" && !/\b(?:motor|engine)\b/.test(fact.name)) ??
-    speeds.find((fact) => roleOf(fact.name) !== "driver");
+    speeds.find((fact) => roleOf(fact.name) !== "driver") ??
+    speeds.find((fact) => !prime.test(fact.name));
   const driver = speeds.find((fact) => fact !== driven);
   if (!driven || !driver || near(driver.si / driven.si, ratio, 0.08)) return [];
   const expected = driver.si / ratio;
@@ -211,6 +215,9 @@ function speedPair(
     },
   ];
 }
+
+/** What nothing else drives. */
+const prime = /\b(?:motor|engine|input|driver)\b/;
 
 /** A speed called after the one wheel and not after the other: "lineshaft speed", "lineshaft pulley". */
 function isOf(speed: Fact, wheel: Fact, other: Fact): boolean {

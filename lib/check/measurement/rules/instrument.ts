@@ -95,7 +95,7 @@ function digits(sight: Sight, main: Fact, division: Division): Remark[] {
   const written = written1(main);
   if (written >= finest * 0.99) return [];
   const noughts = /\d[.,]\d{2,}00$/.test(`${main.quantity.value.number.toFixed(places(main))}`);
-  if (!noughts && isMultiple(main.si, finest / 0.999) && main.dimension !== "temperature") return [];
+  if (!noughts && isMultiple(sizeAsWritten(main), finest / 0.999)) return [];
   const graduated = marks ?? step;
   const rest = Math.abs(main.si / graduated - Math.round(main.si / graduated)) * graduated;
   if (!noughts && marks !== undefined && rest <= written * 0.51 && main.si > graduated * 0.5) return [];
@@ -118,10 +118,16 @@ function digits(sight: Sight, main: Fact, division: Division): Remark[] {
 
 /** On a division that the instrument tells of itself; between two, where a pointer or a line is read by eye. */
 function onDivision(main: Fact, { name, step }: Division): boolean {
-  const size = main.dimension === "temperature" ? main.quantity.value.number : main.si;
+  const size = sizeAsWritten(main);
   const grain = /\b(?:vernier|calipers?|digital)\b/.test(name) ? step : step / 2;
   return isMultiple(size, grain) && written1(main) > step * 0.015;
 }
+
+/** In SI units; of a temperature in kelvins above the nought of its own scale, on which an instrument is divided. */
+const sizeAsWritten = ({ dimension, quantity, si }: Fact): number =>
+  dimension !== "temperature" || quantity.ucum === "K"
+    ? si
+    : quantity.value.number / (quantity.ucum === "[degF]" ? 1.8 : 1);
 
 const places = ({ quantity: { value } }: Fact): number =>
   value.style.kind === "decimal" ? value.style.places : 0;

@@ -111,7 +111,7 @@ function partsInWords(text: string): { oil: number; fuel: number } | null {
 
 const partsOf = (liquid: string): RegExp =>
   new RegExp(
-    `(\\d+(?:\\.\\d+)?) (?:(?:parts?|measures?) (?:of )?)?(?:${liquid})\\b|(?:${liquid}),?:? (\\d+(?:\\.\\d+)?) (?:parts?|measures?)`,
+    `(\\d+(?:\\.\\d+)?) (?:(?:parts?|measures?) )?(?:of )?(?:the )?(?:${liquid})\\b|(?:${liquid}),?:? (\\d+(?:\\.\\d+)?) (?:parts?|measures?)`,
   );
 const partsOfOil = partsOf("oil");
 const partsOfFuel = partsOf("petrol|gasoline|fuel|gas");

@@ -42,16 +42,23 @@ export const motorSpeed: EntryRule = {
   ],
 };
 
+/** The supply's frequency in Hz: a value, else a word of the part ("4-pole, 50 Hz"). */
+function frequencyOf({ facts, all }: Sight): number | null {
+  const value = facts.find((fact) => fact.dimension === "frequency" && fact.si >= 15 && fact.si <= 100)?.si;
+  const word = /\b(\d{2}(?:\.\d+)?) ?(?:hz|c\/s|cycles?)\b/.exec(all)?.[1];
+  return value ?? (word ? Number(word) : null);
+}
+
 /** An alternating-current motor turns no faster than its field: 120 times the frequency over the poles. */
 function motor(sight: Sight): Remark[] {
-  if (!sight.facts.some((fact) => fact.dimension === "frequency")) return [];
+  const hertz = frequencyOf(sight);
+  if (hertz === null) return [];
   const speed = sight.facts.find(
     (fact) =>
       fact.dimension === "rotational speed" &&
       /\b(?:motor|speed|rpm|rated|full load|no load)\b/.test(fact.name) &&
       !/pulley|spindle|counter|output/.test(fact.name),
   );
-  const hertz = sight.facts.find((fact) => fact.dimension === "frequency" && fact.si >= 15 && fact.si <= 100);
   const poles = Number(
     /\b(\d{1,2}|two|four|six|eight)[- ]?poles?\b|\bpoles? ?;? ?(\d{1,2})\b/
       .exec(sight.all)
@@ -66,19 +73,21 @@ function motor(sight: Sight): Remark[] {
   );
   if (
     !speed ||
-    !hertz ||
     !(poles > 0) ||
     poles % 2 === 1 ||
-    /\b(?:pairs|dc|direct current|brush|universal|series)\b/.test(sight.all)
+    /\b(?:pairs|dc|direct current|brush|universal|series|generator|alternator|export\w*|above synchronous|over-?run|driven above|vfd|inverter)\b/.test(
+      sight.all,
+    )
   )
     return [];
-  const field = (2 * hertz.si) / poles;
+  const field = (2 * hertz) / poles;
   const ratio = speed.si / field;
-  if (ratio <= 1.003 && ratio >= 0.85) return [];
+  const light = /\b(?:running light|no[- ]load|unloaded|off load|idling)\b/.test(sight.all);
+  if (ratio <= 1.003 && ratio >= (light ? 0.9 : 0.85)) return [];
   return [
     {
       severity: "wrong",
-      found: `${speed.raw} from ${poles} poles at ${hertz.raw}.`,
+      found: `${speed.raw} from ${poles} poles at ${hertz} Hz.`,
       expected: `Just below ${plain(field * 60)} rpm.`,
       meant: `${plain(field * 60 * 0.96, 3)} rpm?`,
       source: "arithmetic: 120 × frequency / poles",

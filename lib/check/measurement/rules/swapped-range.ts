@@ -1,5 +1,6 @@
 import { sayIn } from "../figures.ts";
 import type { EntryRule, Remark } from "../rule.ts";
+import type { Fact } from "../sight.ts";
 import { affirmed } from "../words.ts";
 
 /** A range whose lower end stands above its upper end. */
@@ -13,7 +14,7 @@ export const swappedRange: EntryRule = {
     for (const fact of facts) {
       const { quantity } = fact;
       if (!quantity.high || quantity.siHigh === undefined) continue;
-      const goesDown = quantity.siHigh < quantity.si;
+      const goesDown = quantity.siHigh < quantity.si && !inverse.test(fact.raw);
       if (!goesDown || affirmed(all, falling) || bothBelowNought(quantity.value.number, quantity.high.number))
         continue;
       const [low, high] = [sayIn(quantity.siHigh, quantity), sayIn(quantity.si, quantity)];
@@ -30,6 +31,8 @@ export const swappedRange: EntryRule = {
     if (way) return [way];
     const both = mostThenLeast(text);
     if (both) return [both];
+    const ends = twoEnds(facts);
+    if (ends) return [ends];
     const least = facts.find((fact) => fact.from !== "spec" && isLeast(fact.label, fact.quantity.qualifier));
     const most = facts.find(
       (fact) =>
@@ -79,7 +82,7 @@ export const swappedRange: EntryRule = {
 };
 
 const falling =
-  /\b(?:down to|from .{1,20} down|cool(?:s|ed|ing)?|falls?|falling|drops? (?:from|to)|dropp(?:ed|ing)|slow(?:s|ed|ing)|reduc\w+|taper(?:s|ed|ing)?|fades|decreas\w+|large to small|lowered|discharg\w*|gradient|descend\w*|decay\w*)\b/;
+  /\b(?:down to|from .{1,20} down|cool(?:s|ed|ing)?|falls?|falling|drops? (?:from|to)|dropp(?:ed|ing)|slow(?:s|ed|ing)|reduc\w+|taper(?:s|ed|ing)?|fades|decreas\w+|large to small|lowered|discharg\w*|gradient|descend\w*|decay\w*|(?:closed|came|went|gone|brought|taken|ground|turned|honed|lapped|bored|settled|wore|worn|opened|changed|moved|reset|altered|cut|filed|dressed|eased|let|backed|wound|bedded)(?: \w+)? from)\b/;
 /** Below nought people count away from it; "+0.02/-0.01" is a tolerance. */
 const bothBelowNought = (a: number, b: number) => b < 0 && (a < 0 || a > 0);
 const least = /\b(?:min(?:imum)?|lowest|smallest|at least|lower (?:limit|end))\b/;
@@ -103,6 +106,21 @@ const mostFigure = figureAfter(largestWord);
 const leastFigure = figureAfter(leastWord);
 /** Numbers that grow as the thing gets smaller: openings of a lens, wire and sheet gauges. */
 const inverse = /\bf\/\d|\b[sa]\.?w\.?g\b|\bgauge\b/i;
+
+/** "Not below 85 °C, not above 160 °F": a least and a most of one thing in two units. */
+function twoEnds(facts: readonly Fact[]): Remark | null {
+  const [low, high, ...more] = facts.filter((fact) => fact.from === "text");
+  if (!low || !high || more.length > 0 || low.dimension !== high.dimension) return null;
+  const [least, most] = low.quantity.qualifier === "at least" ? [low, high] : [high, low];
+  if (least.quantity.qualifier !== "at least" || most.quantity.qualifier !== "at most") return null;
+  if (least.si <= most.si * 1.000001) return null;
+  return {
+    severity: "wrong",
+    found: `“${low.raw}”: the least is ${sayIn(least.si, most.quantity, 3)} in the unit of the most.`,
+    expected: "A least below the most.",
+    meant: "a unit, or the two changed places?",
+  };
+}
 
 const downOrUp =
   /(-?\d+(?:\.\d+)?)(?: ?[a-z°µ"]{1,4})? ?(down|up|falling|rising|dropping|climbing) to (-?\d+(?:\.\d+)?)(?![\d/-])/i;

@@ -1,6 +1,6 @@
 import type { ThreadDesignation } from "#lib/quantity/index.ts";
 import { saySource, threadsLike } from "#lib/reference/index.ts";
-import { near, plain } from "../figures.ts";
+import { near, plain, termNumber } from "../figures.ts";
 import { type EntryRule, firstOf, type Remark } from "../rule.ts";
 import type { Fact, Named, Sight } from "../sight.ts";
 import { nearestThreads, threadsOf } from "../threads-of.ts";
@@ -31,6 +31,13 @@ export const threads: EntryRule = {
       entry: { text: "5.3 mm, pitch 0.90 mm", what: "grub screw thread", context: { fastener: "1BA" } },
       finds: 0,
     },
+    { says: "a lens mount of a fine pitch", entry: { text: "M42 x 1", what: "lens mount thread" }, finds: 0 },
+    {
+      says: "metric of before the standard",
+      entry: { text: "M5 x 0.9", what: "cover screw", context: { spec: "pre-ISO metric" } },
+      finds: 0,
+    },
+    { says: "and else a slip", entry: { text: "M5 x 0.9", what: "cover screw" }, finds: 1 },
     { says: "3/8 BSF is no 8 mm", entry: { text: "3/8 BSF, 8.0 mm OD", what: "stud thread" }, finds: 1 },
   ],
 };
@@ -56,7 +63,10 @@ function unlisted(sight: Sight): Remark[] {
     if (threadsOf(thread).length > 0) continue;
     const near = nearestThreads(thread).map((row) => row.name);
     if (near.length === 0) continue;
+    const fine = finerThanListed(thread);
+    if (fine === "of the series for fine threads" || ofBefore(thread, sight)) continue;
     const special =
+      fine !== null ||
       (thread.system === "UN" && !/UN[CF]/.test(thread.series ?? "")) ||
       thread.system === "BSC" ||
       /\bspecial|non-?standard|odd\b/.test(sight.all);
@@ -71,6 +81,33 @@ function unlisted(sight: Sight): Remark[] {
   }
   return [];
 }
+
+/** The pitches of ISO 261 for threads finer than its table has. */
+const finePitches = [3, 2, 1.5, 1, 0.75, 0.5, 0.35, 0.25, 0.2];
+
+/**
+ * A metric thread finer than those listed for its diameter: ISO 261 names the pitches to take for one. On optical
+ * parts and large rings they are usual (M42 x 1); on a small screw a misread pitch is as likely.
+ */
+function finerThanListed(
+  thread: ThreadDesignation,
+): "of the series for fine threads" | "on a small screw" | null {
+  const [mm, pitch] = [Number(thread.size.replace(/^M/i, "")), termNumber(`${thread.pitch ?? Number.NaN}`)];
+  if (thread.system !== "ISO metric" || !finePitches.includes(pitch)) return null;
+  const listed = nearestThreads(thread).filter((row) => near(row.major, mm, 0.001));
+  if (mm < 25)
+    return listed.length > 0 && listed.every((row) => pitch < row.pitch) ? "on a small screw" : null;
+  return pitch <= 2 ? "of the series for fine threads" : null;
+}
+
+/** Metric pitches of before 1949 in Germany (DIN 13, from memory), where the entry says that they are of that time. */
+const before: Record<string, number> = { "3": 0.6, "3.5": 0.6, "4": 0.75, "5": 0.9, "9": 1.25, "11": 1.5 };
+const ofBefore = ({ system, size, pitch }: ThreadDesignation, { all }: Sight): boolean =>
+  system === "ISO metric" &&
+  before[size.replace(/^M/i, "")] === termNumber(`${pitch}`) &&
+  /\b(?:pre-?iso|pre-?war|old|obsolete|before the war|early|antique|19[0-4]\d|french|system|si thread|din)\b/.test(
+    all,
+  );
 
 /** Things that have a thread. */
 export const threadWords =

@@ -16,7 +16,7 @@ export const torque: EntryRule = {
     const { main } = sight;
     if (
       main?.dimension !== "torque" ||
-      /\b(?:motor|engine|output|starting|running|stall|drag|turning|shaft|peak|resistance|breakaway|break-?out|rolling|brake|rated|input|worm|spindle|crank|friction|cogging|pull-?out)\b.{0,14}torque|torque (?:motor|arm|at|to turn|converter|needed to turn)|\bmagnet|preload drag/.test(
+      /\b(?:motor|engine|output|starting|running|stall|drag|turning|shaft|peak|resistance|breakaway|break-?out|rolling|brake|rated|input|worm|spindle|crank|friction|cogging|pull-?out)\b.{0,14}torque|torque (?:motor|arm|at|to turn|converter|needed to turn)|\bmagnet(?!o)|preload drag/.test(
         sight.what,
       )
     )
@@ -107,14 +107,7 @@ function bolt(sight: Sight, main: Fact): Remark[] {
   const bears = (factor * thread.major * area * is.stress) / 1000;
   const value = main.quantity.siHigh ?? main.si;
   const ratio = value / bears;
-  if (ratio <= is.room)
-    return ratio < 0.035 &&
-      is.sure &&
-      !/\b(?:brass|alumin|zinc|plastic|gasket|lock|adjust|preload|bearing|thumb|grub|set screw|first|stage|snug)/.test(
-        sight.all,
-      )
-      ? [tooLittle(main, thread, bears)]
-      : [];
+  if (ratio <= is.room) return ratio < leastShare(sight, is) ? [tooLittle(main, thread, bears)] : [];
   const meant = slipsOf(ratio / 0.6, "torque", 0.45)[0];
   return [
     {
@@ -124,6 +117,18 @@ function bolt(sight: Sight, main: Fact): Remark[] {
       ...(meant ? { meant: meant.words } : { meant: `${sayIn(bears * 0.7, main.quantity, 2)}?` }),
     },
   ];
+}
+
+/** Joints that the pressure, the load or a rotor pulls at: they are never left loose. */
+const loaded =
+  /\b(?:cyl(?:inder|\.)? ?head|big[- ]end|con(?:necting)?[- ]rod|main bearing (?:cap|bolt|stud|nut)|fly ?wheel|crank(?:shaft)? (?:bolt|nut)|head (?:nut|bolt|stud))/;
+const lightly =
+  /\b(?:brass|alumin|zinc|plastic|gasket|lock|adjust|preload|thumb|grub|set screw|snug|model|toy|slacken)|\b(?:first|initial|1st|stage (?:1|one)|stage)\b/;
+
+/** The share of what a fastener bears below which a figure is asked about; 0 where little may be meant. */
+function leastShare({ all, what, part }: Sight, is: Strength): number {
+  if (lightly.test(all.replace(/\bgasket set\b/g, ""))) return 0;
+  return loaded.test(`${part} ${what}`) ? 0.12 : is.sure ? 0.035 : 0;
 }
 
 function tooLittle(main: Fact, thread: Thread, bears: number): Remark {

@@ -1,7 +1,9 @@
-import { near, numberIn, plain } from "../figures.ts";
+import { near, plain } from "../figures.ts";
 import type { EntryRule, Remark } from "../rule.ts";
 import { type Fact, relatedFacts, type Sight } from "../sight.ts";
+import { type RatioTold, ratioTold } from "../told-ratio.ts";
 import { roleOf, startsInWords, termsOf, wheelsIn, wheelsOf } from "../wheels.ts";
+import { trainOf } from "./compound-train.ts";
 
 /** "Wheel turns per crank turn": which of two wheels turns how often for a turn of the other. */
 export const turnsTold: EntryRule = {
@@ -14,20 +16,15 @@ export const turnsTold: EntryRule = {
     const said = saidIn(sight);
     if (!said || !(said.times > 0)) return [];
     const values = [...relatedFacts(sight), ...startsInWords(sight)];
-    const cam = camAndCrank(said, sight);
-    if (cam) return cam;
+    const remark = knownPair(said, sight);
+    if (remark) return remark;
     const pair = twoWheels(values, "count", said) ?? twoWheels(values, "length", said);
-    if (!pair || !(pair.subject.si > 0)) return [];
-    const should = pair.other.si / pair.subject.si;
-    if (near(said.times, should, 0.03)) return [];
-    return [
-      {
-        severity: "wrong" as const,
-        found: `${said.subject}: ${plain(said.times)} turns to one of ${said.other}; ${pair.subject.name} ${pair.subject.raw}, ${pair.other.name} ${pair.other.raw}.`,
-        expected: `${plain(should, 3)} turns.`,
-        meant: near(said.times, 1 / should, 0.03) ? "turned about?" : `${plain(should, 3)}?`,
-      },
-    ];
+    if (pair && pair.subject.si > 0)
+      return against(said, pair.other.si / pair.subject.si, [pair.subject, pair.other]);
+    const train = trainOf(sight);
+    const [subject, other] = [roleFor(said.subject), roleFor(said.other)];
+    if (train === null || subject === other || (subject !== "driven" && other !== "driver")) return [];
+    return against(said, 1 / train, relatedFacts(sight));
   },
   examples: [
     {
@@ -81,100 +78,123 @@ export const turnsTold: EntryRule = {
       },
       finds: 1,
     },
+    {
+      says: "the hour hand is the slow one",
+      entry: { text: "hour wheel makes 12 turns to one of the cannon pinion", what: "motion work" },
+      finds: 1,
+    },
+    {
+      says: "back gear slows the spindle",
+      entry: {
+        text: "spindle turns at 4 times cone speed",
+        what: "back gear in",
+        context: {
+          related: [
+            { what: "cone pinion / back wheel", text: "25 / 50" },
+            { what: "back pinion / spindle wheel", text: "25 / 50" },
+          ],
+        },
+      },
+      finds: 1,
+    },
   ],
 };
 
-interface Said {
-  subject: string;
-  other: string;
-  /** Turns of the subject for one of the other. */
-  times: number;
-}
-
-const count = "(\\d+(?:\\.\\d+)?(?:[- ]\\d+\\/\\d+)?|two|three|four|five|six|eight|ten|twelve|twenty)";
-const for1 = "(?:per|for (?:each|every|one|a)|to (?:one|each|every|1|a)|in (?:one|a))";
-const turn = "(?: ?(?:turns?|revs?|revolutions?)\\b)?";
-const sized = "(?:\\d+[- ]?(?:tooth|teeth|t|in|inch|mm)\\.? )?";
-const tail = `(?: of)?(?: the| its)? ${sized}([a-z][a-z -]*)`;
-const perTurn = new RegExp(`^(.*?) ?(?:turns?|revs?|revolutions?) ${for1}${turn}${tail}$`);
-const spoken = new RegExp(
-  `(?:the )?([a-z][a-z -]*?) (?:turns?|makes?|does|goes|revolves) ${count} (?:times|turns|revs|revolutions)? ?${for1}${turn}${tail}`,
-);
-const counted = new RegExp(
-  `${count} (?:turns|revs|revolutions) of(?: the)? ${sized}([a-z][a-z -]*?) (?:make|give|turn|to|for|per|move)s? (?:one|1|a|each|every)${turn}${tail}`,
-);
-const reversed = new RegExp(
-  `(?:one|1|a|each) turn of(?: the)? ([a-z][a-z -]*?) (?:makes?|gives?|turns?|is|to)(?: the)? ?([a-z -]*?) ?${count} ?(?:turns|revs|revolutions|times)(?: of(?: the)? ([a-z][a-z -]*))?`,
-);
-
-const onceFor = new RegExp(
-  `(?:the )?([a-z][a-z -]*?) (?:turns?|goes round|revolves) once (?:for|to|in) (?:every |each )?${count}${turn}${tail}`,
-);
-const namedBoth =
-  /^(?:ratio of )?([a-z]+)(?: turns| revs)? (?:to|:|\/) ([a-z]+) (?:turns|revs|revolutions)(?: ratio)?$/;
-
-function saidIn({ entry, what, main }: Sight): Said | null {
-  const text = entry.text.toLowerCase();
-  if (
-    text.length > 160 ||
-    what.length > 160 ||
-    !/\b(?:turns?|revs?|revolutions?|revolves|makes|speeds?)\b/.test(`${text} ${what}`)
-  )
-    return null;
-  const once = onceFor.exec(text);
-  if (once) return { subject: once[1] ?? "", times: 1 / numberIn(once[2] ?? ""), other: once[3] ?? "" };
-  const hit = spoken.exec(text);
-  if (hit) return { subject: hit[1] ?? "", times: numberIn(hit[2] ?? ""), other: hit[3] ?? "" };
-  const many = counted.exec(text);
-  if (many) return { subject: many[2] ?? "", times: numberIn(many[1] ?? ""), other: many[3] ?? "" };
-  const back = reversed.exec(text);
-  if (back)
-    return { subject: back[4] ?? back[2] ?? "", times: numberIn(back[3] ?? ""), other: back[1] ?? "" };
-  const terms = main?.quantity.terms?.length === 2 ? main && termsOf(main) : null;
-  const ofBoth = terms ? namedBoth.exec(what) : null;
-  if (terms && ofBoth) return { subject: ofBoth[1] ?? "", times: terms, other: ofBoth[2] ?? "" };
-  const label = main && !main.quantity.terms ? perTurn.exec(what) : null;
-  const plainValue = main && ["number", "ratio", "angle", "count"].includes(main.dimension);
-  return label && plainValue
-    ? {
-        subject: label[1] ?? "",
-        times: main.quantity.value.number,
-        other: (label[2] ?? "").replace(/ ?(?:turns?|revs?|revolutions?)$/, ""),
-      }
-    : null;
-}
-
-/** The cam of a four-stroke turns once for two turns of its crank. */
-function camAndCrank(said: Said, { all }: Sight): Remark[] | null {
-  const [cam, crank] = [/\bcam|half[- ]time|\bmagneto/, /\bcrank|\bengine/];
-  const should =
-    cam.test(said.subject) && crank.test(said.other)
-      ? 0.5
-      : crank.test(said.subject) && cam.test(said.other)
-        ? 2
-        : null;
-  if (
-    should === null ||
-    /\bmagneto\b/.test(`${said.subject} ${said.other}`) ||
-    !/\b(?:four|4)[- ]stroke\b|\botto\b|\btiming\b/.test(all)
-  )
-    return null;
-  if (near(said.times, should, 0.02) || /\b(?:two|2)[- ]stroke\b|\bsteam\b/.test(all)) return [];
+/** What is told against what the wheels give: turns of the subject for one of the other. */
+function against({ subject, other, times }: RatioTold, should: number, wheels: Fact[]): Remark[] {
+  if (near(times, should, 0.03)) return [];
+  const words = wheels.map((wheel) => `${wheel.name} ${wheel.raw}`).join(", ");
   return [
     {
       severity: "wrong",
-      found: `${said.subject}: ${plain(said.times)} turns to one of ${said.other}.`,
-      expected: `${plain(should)} turns: the cam of a four-stroke goes half as fast as its crank.`,
-      meant: "turned about?",
+      found: `${subject}: ${plain(times, 3)} turns to one of ${other}; ${words}.`,
+      expected: `${plain(should, 3)} turns.`,
+      meant: near(times, 1 / should, 0.03) ? "turned about?" : `${plain(should, 3)}?`,
     },
   ];
+}
+
+const perTurn =
+  /^(.*?) ?(?:turns?|revs?|revolutions?) (?:per|for (?:each|every|one|a)|to (?:one|each|every|1|a)|in (?:one|a))(?: ?(?:turns?|revs?|revolutions?)\b)?(?: of)?(?: the| its)? (?:\d+[- ]?(?:tooth|teeth|t|in|inch|mm)\.? )?([a-z][a-z -]*)$/;
+const namedBoth =
+  /^(?:ratio of )?([a-z]+)(?: turns| revs)? (?:to|:|\/) ([a-z]+) (?:turns|revs|revolutions)(?: ratio)?$/;
+
+/** What is told in the text, else by what the value is called. */
+const saidIn = (sight: Sight): RatioTold | null => ratioTold(sight.entry.text) ?? saidByName(sight);
+
+function saidByName({ what, main }: Sight): RatioTold | null {
+  if (!main || what.length > 160) return null;
+  const terms = main.quantity.terms?.length === 2 ? termsOf(main) : null;
+  const ofBoth = terms ? namedBoth.exec(what) : null;
+  if (terms && ofBoth) return { subject: ofBoth[1] ?? "", times: terms, other: ofBoth[2] ?? "" };
+  const label = main.quantity.terms ? null : perTurn.exec(what);
+  if (!label || !["number", "ratio", "angle", "count"].includes(main.dimension)) return null;
+  const other = (label[2] ?? "").replace(/ ?(?:turns?|revs?|revolutions?)$/, "");
+  return { subject: label[1] ?? "", times: main.quantity.value.number, other };
+}
+
+/** Two that turn in a ratio which needs no teeth to be known. */
+interface Known {
+  one: RegExp;
+  other: RegExp;
+  /** Turns of the one for a turn of the other. */
+  times: number;
+  why: string;
+  /** Said only where the entry speaks of this, and not of that. */
+  where?: RegExp;
+  not?: RegExp;
+}
+
+const minuteHand = /\bminute hand|\bcannon pinion|\bcent(?:re|er) (?:wheel|arbor|pinion)/;
+const known: readonly Known[] = [
+  {
+    one: /\bcam|\bhalf[- ]time/,
+    other: /\bcrank|\bengine/,
+    times: 1 / 2,
+    why: "the cam of a four-stroke goes half as fast as its crank",
+    where: /\b(?:four|4)[- ](?:stroke|cycle)\b|\botto\b|\btiming\b/,
+    not: /\b(?:two|2)[- ](?:stroke|cycle)\b|\bsteam\b/,
+  },
+  {
+    one: /\bhour (?:hand|wheel|pipe)/,
+    other: minuteHand,
+    times: 1 / 12,
+    why: "the hour hand goes round once in twelve hours",
+    not: /\b24[- ]hour\b/,
+  },
+  {
+    one: /\bseconds? hand/,
+    other: minuteHand,
+    times: 60,
+    why: "the seconds hand goes round sixty times in an hour",
+    not: /\b(?:chronograph|stop ?watch|sweep|half[- ]minute)\b/,
+  },
+];
+
+function knownPair({ subject, other, times }: RatioTold, { all }: Sight): Remark[] | null {
+  for (const pair of known) {
+    const straight = pair.one.test(subject) && pair.other.test(other);
+    const turned = pair.one.test(other) && pair.other.test(subject);
+    if (straight === turned || pair.not?.test(all) || (pair.where && !pair.where.test(all))) continue;
+    const should = straight ? pair.times : 1 / pair.times;
+    if (near(times, should, 0.02)) return [];
+    return [
+      {
+        severity: "wrong",
+        found: `${subject}: ${plain(times)} turns to one of ${other}.`,
+        expected: `${plain(should)} turns: ${pair.why}.`,
+        meant: near(times, 1 / should, 0.02) ? "turned about?" : `${plain(should)}?`,
+      },
+    ];
+  }
+  return null;
 }
 
 /** The wheels that are spoken of: by their own names, else by what drives and what is driven. */
 function twoWheels(
   values: Fact[],
   kind: "count" | "length",
-  said: Said,
+  said: RatioTold,
 ): { subject: Fact; other: Fact } | null {
   const [a, b, ...more] = wheelsIn(values, kind);
   if (!a || !b || more.length > 0) return null;

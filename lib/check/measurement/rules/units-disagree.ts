@@ -55,8 +55,15 @@ const mayDisagree = (reading: Reading): boolean =>
   reading.kind === "question" ||
   (reading.kind === "quantity" && reading.quantities.length > 1);
 
+/** Two beats of a balance are one swing to and fro: 18,000 beats an hour are 5 beats a second, and 2.5 Hz. */
+const inSwings = (text: string, reading: Reading): boolean =>
+  /\b(?:bph|vph|a\/h|beats|vibrations|alternations)\b.*\bhz\b/i.test(text) &&
+  reading.kind === "quantity" &&
+  near(reading.quantities[0]?.si ?? 0, 2 * (reading.quantities[1]?.si ?? 0), 0.001);
+
 /** Sums have a rule of their own. */
 function disagrees(text: string, reading: Reading): Remark[] {
+  if (inSwings(text, reading)) return [];
   const wrong = withoutSums(reading)
     .map(inEveryMeaning)
     .find((one): one is Disagreement => one !== null);
@@ -73,7 +80,7 @@ function disagrees(text: string, reading: Reading): Remark[] {
 
 /** Far apart, whatever was rounded: 0.8 mm is no sixteenth of an inch. */
 function farApart(text: string, reading: Reading): Remark[] {
-  if (reading.kind !== "quantity" || disagreementOnce(reading)) return [];
+  if (reading.kind !== "quantity" || disagreementOnce(reading) || inSwings(text, reading)) return [];
   const [first, second] = reading.quantities;
   if (!first || !second || first.dimension !== second.dimension || first.terms || second.terms) return [];
   if (first.dimension === "temperature" || first.high || second.high || !(first.si > 0)) return [];
@@ -93,14 +100,18 @@ function farApart(text: string, reading: Reading): Remark[] {
 /** "1.75 in, 44.4 mm": two systems side by side, near each other and yet not the same. */
 function besideEachOther(text: string, reading: Reading): Remark[] {
   if (reading.kind !== "list" || reading.parts.length !== 2) return [];
+  const inProse = saidAgain(reading.parts[1]);
   const [first, second] = reading.parts.map((part) =>
-    part.kind === "quantity" && part.quantities.length === 1 && !part.words ? part.quantities[0] : undefined,
+    part.kind === "quantity" && part.quantities.length === 1 && (inProse || !part.words)
+      ? part.quantities[0]
+      : undefined,
   );
   if (!first || !second || first.dimension !== second.dimension || first.high || second.high) return [];
-  if (first.dimension === "temperature" || isInch(first) === isInch(second)) return [];
+  if (first.dimension === "temperature" || first.ucum === second.ucum) return [];
+  if (!inProse && isInch(first) === isInch(second)) return [];
   const step = Math.abs(toNumber(rational(second.value.step)) * (second.si / second.value.number));
   if (near(first.si, second.si, 0.012) || Math.abs(first.si - second.si) <= step * 0.51) return [];
-  if (!near(first.si, second.si, 0.3)) return [];
+  if (!inProse && !near(first.si, second.si, 0.3)) return [];
   const expected = sayIn(first.si, second, 3);
   return [
     {
@@ -111,6 +122,14 @@ function besideEachOther(text: string, reading: Reading): Remark[] {
     },
   ];
 }
+
+/** "14-1/2 lb, so 5.9 kg", "two pints, which my jug shows as 940 ml": the same again, in a sentence. */
+const saidAgain = (part?: Reading): boolean =>
+  part !== undefined &&
+  "words" in part &&
+  /^(?:,? ?(?:and )?(?:so|that is|that's|which is|which makes?|i\.?e\.?|or in (?:metric|english|inches|new money)|equal(?:s| to)|call it|makes it|meaning)|which (?:\w+ ){1,3}(?:shows?|reads?|gives?|calls?|says?)(?: as| for)?)$/.test(
+    `${part.words ?? ""}`.trim().toLowerCase(),
+  );
 
 const isInch = ({ ucum }: Quantity): boolean =>
   ucum.includes("_i]") || ucum.includes("_av]") || ucum === "[psi]";

@@ -1,6 +1,7 @@
 import { type Source, saySource, sourceNamed } from "#lib/reference/index.ts";
 import { sayIn } from "../figures.ts";
 import type { EntryRule } from "../rule.ts";
+import type { Sight } from "../sight.ts";
 
 /** A figure far from anything that is usual for what it is called. */
 export const usual: EntryRule = {
@@ -22,7 +23,7 @@ export const usual: EntryRule = {
         continue;
       const [low, high] = [row.low, row.high];
       const value = main.quantity.siHigh ?? main.si;
-      if (value <= high && main.si >= low) return [];
+      if ((value <= high && main.si >= low) || isAsSpecified(sight)) return [];
       const meant =
         main.si > 0
           ? [10, 0.1, 100, 0.01, 1 / 25.4, 25.4, 1000, 0.001].find(
@@ -67,6 +68,19 @@ export const usual: EntryRule = {
   ],
 };
 
+/** What the maker asks for is not asked about, however rare. */
+const isAsSpecified = ({ main, facts }: Sight): boolean =>
+  facts.some(
+    ({ from, dimension, low, high }) =>
+      from === "spec" &&
+      dimension === main?.dimension &&
+      low !== null &&
+      high !== null &&
+      high > low &&
+      main.si >= low * 0.999 &&
+      main.si <= high * 1.001,
+  );
+
 interface Usual {
   name: RegExp;
   /** Look for the name in the part as well. */
@@ -97,7 +111,7 @@ const rows: Usual[] = [
     dimension: "length",
     low: 0.1 * mm,
     high: 1.3 * mm,
-    not: /\b(?:relay|switch|contactor|controller|knife)\b/,
+    not: /\b(?:relay|switch|contactor|controller|knife|hook|needle)\b/,
   },
   {
     name: /\b(?:plug|spark|electrode)\b.{0,12}\bgap\b/,

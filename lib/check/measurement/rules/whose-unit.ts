@@ -49,7 +49,7 @@ const hasConversion = (reading: Reading): boolean =>
   (reading.kind === "list" && reading.parts.some(hasConversion));
 
 const double =
-  /\b(?:pints?|pts?|quarts?|qts?|gal(?:lon|l)?s?|gills?|fl\.? ?ozs?|fluid ounces?|tons?|cwt|hundredweights?)\b/i;
+  /\b(?:pints?|pts?|quarts?|qts?|gal(?:lon|l)?s?|gills?|fl\.? ?ozs?|fluid ounces?|tons?|cwt|hundredweights?|gp[mh])\b/i;
 const measure =
   "(?:pints?|pts?|quarts?|gal(?:lon|l)?s?|gills?|fl|fluid|tons?|measures?|cwt|hundredweights?|units?|sizes?)";
 const imperial = new RegExp(
