@@ -437,32 +437,9 @@ export const trades: readonly Relation[] = [
   },
   {
     says: "A flow is the volume by the time",
-    result: role(/\bl ?\/ ?min\b|\blit(?:re|er)s? (?:per|a) min/, "number"),
+    result: role(any, "volume flow"),
     given: [role(any, "volume"), role(any, "time")],
-    of: (volume, time) => (volume * 1000 * 60) / time,
-    not: /\bstroke\b/,
-    room: 0.04,
-    examples: [
-      {
-        entry: {
-          text: "12 l/min",
-          what: "delivery of the pump",
-          context: {
-            related: [
-              { what: "bucket", text: "9 l" },
-              { what: "filled in", text: "45 s" },
-            ],
-          },
-        },
-        wrong: "5 l/min",
-      },
-    ],
-  },
-  {
-    says: "A flow is the volume by the time",
-    result: role(/\bl ?\/ ?h(?:r|our)?\b|\blit(?:re|er)s? (?:per|an) hour/, "number"),
-    given: [role(any, "volume"), role(any, "time")],
-    of: (volume, time) => (volume * 1000 * 3600) / time,
+    of: (volume, time) => volume / time,
     not: /\bstroke\b/,
     room: 0.04,
     examples: [
@@ -479,16 +456,29 @@ export const trades: readonly Relation[] = [
         },
         wrong: "6 l/h",
       },
+      {
+        entry: {
+          text: "12 l/min",
+          what: "delivery of the pump",
+          context: {
+            related: [
+              { what: "bucket", text: "9 l" },
+              { what: "filled in", text: "45 s" },
+            ],
+          },
+        },
+        wrong: "5 l/min",
+      },
     ],
   },
   {
     says: "A pump gives what its stroke displaces by the strokes",
-    result: role(/\bl ?\/ ?min\b|\blit(?:re|er)s? (?:per|a) min/, "number"),
+    result: role(any, "volume flow"),
     given: [
       role(/\b(?:per|a|each) (?:stroke|turn|rev\w*)\b|\bdisplacement\b/, "volume"),
       role(any, "rotational speed", "frequency"),
     ],
-    of: (volume, speed) => volume * 1000 * speed * 60,
+    of: (volume, speed) => volume * speed,
     not: /\b(?:volumetric|double[- ]acting|cylinders)\b/,
     room: 0.12,
     examples: [

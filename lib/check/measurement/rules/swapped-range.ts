@@ -123,7 +123,7 @@ function twoEnds(facts: readonly Fact[]): Remark | null {
 }
 
 const downOrUp =
-  /(-?\d+(?:\.\d+)?)(?: ?[a-z°µ"]{1,4})? ?(down|up|falling|rising|dropping|climbing) to (-?\d+(?:\.\d+)?)(?![\d/-])/i;
+  /(?<![\d./])(-?\d+(?:\.\d+)?)(?: ?[a-z°µ"]{1,4})? ?(down|up|falling|rising|dropping|climbing) to (-?\d+(?:\.\d+)?)(?![\d/-])/i;
 
 /** "18 down to 25 mm": it goes the other way. */
 function otherWay(text: string): Remark | null {

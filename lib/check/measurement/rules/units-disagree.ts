@@ -21,7 +21,7 @@ export const unitsDisagree: EntryRule = {
   source: "NIST SP 811 (2008), appendix B: conversion factors and rounding",
   check: (sight) =>
     sight.readings
-      .filter(({ reading }) => mayDisagree(reading))
+      .filter(({ text, reading }) => mayDisagree(reading) && !/\+.*=/.test(text))
       .flatMap(({ text, reading }) => [
         ...disagrees(text, reading),
         ...farApart(text, reading),
