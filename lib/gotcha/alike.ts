@@ -32,9 +32,9 @@ export function alikes(gotchas: readonly Gotcha[], only?: Gotcha): Alike[] {
   const pairs: Alike[] = [];
   const meet = meeting();
   const compare = (one: Said, other: Said) => {
+    if (!couldBeSame(one, other, meet)) return;
     const likeness = likenessOf(one, other, weigh);
-    if (likeness < alikeFrom || !couldBeSame(one.gotcha, other.gotcha, meet)) return;
-    pairs.push({ ids: [one.gotcha.id, other.gotcha.id], likeness });
+    if (likeness >= alikeFrom) pairs.push({ ids: [one.gotcha.id, other.gotcha.id], likeness });
   };
   const [first, ...others] = all;
   if (only && first) for (const other of others) compare(first, other);
@@ -126,23 +126,26 @@ type Meet = (a: string, b: string) => boolean;
 
 /** Whether one of two names means the other; the same names come again and again in a book. */
 function meeting(): Meet {
-  const known = new Map<string, boolean>();
+  const known = new Map<string, Map<string, boolean>>();
   return (a, b) => {
-    const key = `${a}\n${b}`;
-    const told = known.get(key) ?? (names(a, b) || names(b, a));
-    known.set(key, told);
+    const ofA = known.get(a) ?? new Map<string, boolean>();
+    const told = ofA.get(b) ?? (names(a, b) || names(b, a));
+    if (ofA.size === 0) known.set(a, ofA);
+    ofA.set(b, told);
     return told;
   };
 }
 
-/** Not where the restorer has said no, or where they name different assemblies or makers. */
-function couldBeSame(one: Gotcha, other: Gotcha, meet: Meet): boolean {
-  if (one.notSame.includes(other.id) || other.notSame.includes(one.id)) return false;
-  if (one.supersedes.includes(other.id) || other.supersedes.includes(one.id)) return false;
-  return (["assembly", "maker", "make"] as const).every((what) => {
-    const of = (gotcha: Gotcha) =>
-      gotcha.appliesTo.map((scope) => scope[what]).filter((name) => name.trim() !== "");
-    const [a, b] = [of(one), of(other)];
-    return a.length === 0 || b.length === 0 || a.some((name) => b.some((with_) => meet(name, with_)));
+/**
+ * Not where the restorer has said no, nor where they name different assemblies or makers, or one speaks of an original
+ * part and the other of a reproduction. Model and variant may differ: a mark brings those it was met on.
+ */
+function couldBeSame(one: Said, other: Said, meet: Meet): boolean {
+  const apart = ({ gotcha: { notSame, supersedes } }: Said, { gotcha: { id } }: Said) =>
+    notSame.includes(id) || supersedes.includes(id);
+  if (apart(one, other) || apart(other, one)) return false;
+  return one.where.every((mine, at) => {
+    const its = other.where[at] ?? [];
+    return mine.length === 0 || its.length === 0 || mine.some((a) => its.some((b) => meet(a, b)));
   });
 }

@@ -11,13 +11,18 @@ export interface Said {
   why: string[];
   /** All that it says, with the part that it concerns. */
   all: Set<string>;
+  /** The assemblies, the makers and the make (original or reproduction) it names, a list each; an empty one leaves it open. */
+  where: string[][];
 }
 
 export function saidBy(gotcha: Gotcha): Said {
   const [symptom, why] = [termsOf(gotcha.symptom), termsOf(gotcha.mechanism)];
   const parts = gotcha.appliesTo.map((scope) => scope.item).join(". ");
   const rest = termsOf(`${gotcha.consequence}. ${parts}`);
-  return { gotcha, symptom, why, all: new Set([...symptom, ...why, ...rest]) };
+  const where = (["assembly", "maker", "make"] as const).map((what) =>
+    gotcha.appliesTo.map((scope) => scope[what].trim()).filter((name) => name !== ""),
+  );
+  return { gotcha, symptom, why, all: new Set([...symptom, ...why, ...rest]), where };
 }
 
 /** Words that join others and tell nothing apart. */
