@@ -72,15 +72,17 @@ for (const [sign, lines] of [
   ["!", kindred.mishaps],
   ["~", kindred.akin],
 ] as const) {
-  for (const [line, name] of lines.flatMap((names, line) => names.map((name) => [line, name] as const))) {
-    const phrase = foldWords(name).map(stem);
-    push(kin, phrase[0] as string, { phrase, kind: `${sign}${line}` });
+  for (const [line, names] of lines.entries()) {
+    for (const name of names.split(", ")) {
+      const phrase = foldWords(name).map(stem);
+      push(kin, phrase[0] as string, { phrase, kind: `${sign}${line}` });
+    }
   }
 }
 
 /** What is contrary to a term: "left" to "right", and to whatever is akin to it. */
 const contraries = new Map<string, string[]>();
-for (const [one = [], other = []] of kindred.contrary.map((pair) => pair.map(termsOf))) {
+for (const [one = [], other = []] of kindred.contrary.map((pair) => pair.split(", ").map(termsOf))) {
   for (const term of one) push(contraries, term, ...other);
   for (const term of other) push(contraries, term, ...one);
 }
