@@ -138,14 +138,18 @@ function meeting(): Meet {
 
 /**
  * Not where the restorer has said no, nor where they name different assemblies or makers, or one speaks of an original
- * part and the other of a reproduction. Model and variant may differ: a mark brings those it was met on.
+ * part and the other of a reproduction. Model and variant may differ: a mark brings those it was met on. What is an
+ * assembly to one may be a part to another: the foot valve, or the foot valve of the barrel.
  */
 function couldBeSame(one: Said, other: Said, meet: Meet): boolean {
   const apart = ({ gotcha: { notSame, supersedes } }: Said, { gotcha: { id } }: Said) =>
     notSame.includes(id) || supersedes.includes(id);
   if (apart(one, other) || apart(other, one)) return false;
-  return one.where.every((mine, at) => {
-    const its = other.where[at] ?? [];
-    return mine.length === 0 || its.length === 0 || mine.some((a) => its.some((b) => meet(a, b)));
-  });
+  const [a, b] = [one.where, other.where];
+  const any = (some: readonly string[], others: readonly string[]) =>
+    some.some((name) => others.some((its) => meet(name, its)));
+  const agree = (what: "assembly" | "maker" | "make") =>
+    a[what].length === 0 || b[what].length === 0 || any(a[what], b[what]);
+  const inside = any(a.assembly, b.item) || any(b.assembly, a.item);
+  return agree("maker") && agree("make") && (agree("assembly") || inside);
 }

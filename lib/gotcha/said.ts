@@ -11,17 +11,22 @@ export interface Said {
   why: string[];
   /** All that it says, with the part that it concerns. */
   all: Set<string>;
-  /** The assemblies, the makers and the make (original or reproduction) it names, a list each; an empty one leaves it open. */
-  where: string[][];
+  /** What it names of where it applies, each once; an empty list leaves it open. */
+  where: Record<"assembly" | "item" | "maker" | "make", string[]>;
 }
 
 export function saidBy(gotcha: Gotcha): Said {
   const [symptom, why] = [termsOf(gotcha.symptom), termsOf(gotcha.mechanism)];
-  const parts = gotcha.appliesTo.map((scope) => scope.item).join(". ");
-  const rest = termsOf(`${gotcha.consequence}. ${parts}`);
-  const where = (["assembly", "maker", "make"] as const).map((what) =>
-    gotcha.appliesTo.map((scope) => scope[what].trim()).filter((name) => name !== ""),
-  );
+  const named = (what: "assembly" | "item" | "maker" | "make") => [
+    ...new Set(gotcha.appliesTo.map((scope) => scope[what].trim()).filter((name) => name !== "")),
+  ];
+  const where = {
+    assembly: named("assembly"),
+    item: named("item"),
+    maker: named("maker"),
+    make: named("make"),
+  };
+  const rest = termsOf([gotcha.consequence, ...where.item].join(". "));
   return { gotcha, symptom, why, all: new Set([...symptom, ...why, ...rest]), where };
 }
 

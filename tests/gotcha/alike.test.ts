@@ -105,4 +105,11 @@ describe("entries that may say the same", () => {
     expect(offered(say("original"), say("original"))).toBe(true);
     expect(offered(say("original"), say("reproduction"))).toBe(false);
   });
+
+  test("one's assembly may be another's part", () => {
+    const symptom = "Leaks more after it was lapped";
+    const on = (assembly: string, item = "") => ({ symptom, appliesTo: [newScope({ assembly, item })] });
+    expect(offered(on("Foot valve"), on("Plunger and barrel", "Foot valve"))).toBe(true);
+    expect(offered(on("Foot valve"), on("Plunger and barrel", "Cotter"))).toBe(false);
+  });
 });
