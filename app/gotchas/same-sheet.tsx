@@ -23,7 +23,11 @@ function Pairs({ open }: { open: OpenBook }) {
   return (
     <>
       <BookBar open={open} />
-      {pairs.length === 0 && <p style={{ marginTop: 16 }}>No two seem to say the same.</p>}
+      {pairs.length === 0 && (
+        <p style={{ marginTop: 16 }}>
+          No two seem to say the same. <Link href="/gotchas">All gotchas</Link>
+        </p>
+      )}
       {pairs.slice(0, SHOWN).map(({ ids: [a, b] }) => {
         const [one, other] = [of.get(a), of.get(b)];
         return one && other ? <Pair key={`${a} ${b}`} open={open} pair={[one, other]} /> : null;
