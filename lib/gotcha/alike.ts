@@ -9,7 +9,7 @@ export interface Alike {
   likeness: number;
 }
 
-/** From this on two are offered as perhaps the same; chosen on pairs reworded by hand (tests/gotcha/alike.test.ts). */
+/** From this on two are offered as perhaps the same; chosen on pairs told twice by hand (tests/gotcha/alike.test.ts). */
 export const alikeFrom = 0.4;
 
 /** What is left of the likeness of two that tell contrary things (left, right), or mishaps that are not of a kind. */
@@ -85,9 +85,10 @@ function shareOf(telling: ReadonlySet<string>, said: ReadonlySet<string>, weigh:
 }
 
 /**
- * The pairs that can be alike enough, and not all others. Of two that are, one's share of what the other says reaches
- * the threshold, and so holds one of its rarest terms: those without which all the rest together could not reach it
- * (prefix filtering: Bayardo, Ma, Srikant 2007, "Scaling up all pairs similarity search"; from memory).
+ * The pairs that can be alike enough, and not all others. Of two that are, the share of what one tells that the other
+ * says reaches the threshold; so the other has one of its rarest terms, those without which all the rest together could
+ * not reach it (prefix filtering: Bayardo, Ma, Srikant 2007, "Scaling up all pairs similarity search"; from memory).
+ * A beginning that both share only adds to what the whole symptom shares, so the whole one is asked.
  */
 function eachThatCould(all: readonly Said[], weigh: Weigh, compare: (one: Said, other: Said) => void): void {
   const having = new Map<string, number[]>();
