@@ -2,7 +2,7 @@
 import Link from "next/link";
 import { useRouter } from "next/navigation";
 import { useId, useMemo, useState } from "react";
-import { newGotcha, severities } from "#lib/build/index.ts";
+import { type Gotcha, newGotcha, severities } from "#lib/build/index.ts";
 import { alikes, type Entry, entriesOf, type Standing, sayStanding, standingOf } from "#lib/gotcha/index.ts";
 import { Finder } from "../find/finder.tsx";
 import { sayWords } from "../parts/send.ts";
@@ -82,9 +82,13 @@ function grouped(entries: Entry[]): Map<string, Entry[]> {
 }
 
 function groupOf({ gotcha }: Entry): string {
-  const [scope] = gotcha.appliesTo;
+  return sayWhere(gotcha) || "Not said where it applies";
+}
+
+/** Where a gotcha applies first of all: "Plunger and barrel, Halvern Works H3". */
+export function sayWhere({ appliesTo: [scope] }: Gotcha): string {
   const words = [scope?.assembly, [scope?.maker, scope?.model].filter(Boolean).join(" ")].filter(Boolean);
-  return words.join(", ") || "Not said where it applies";
+  return words.join(", ");
 }
 
 function EntryLine({ entry, today, because = false }: { entry: Entry; today: string; because?: boolean }) {
@@ -112,8 +116,10 @@ function sayCost(severity: string): string {
   return label ? `Costs ${label}.` : "";
 }
 
+/** A standing as a sentence: "Met twice, once of them avoided." */
 export function sayTrust(standing: Standing): string {
-  return `${standing.trust}: ${sayStanding(standing)}.`;
+  const said = sayStanding(standing);
+  return `${said.slice(0, 1).toUpperCase()}${said.slice(1)}.`;
 }
 
 function WriteOne({ open }: { open: OpenBook }) {
@@ -170,10 +176,11 @@ function BringBook({ open }: { open: OpenBook }) {
       () => null,
     );
     const answer = (await response?.json().catch(() => ({}))) as Record<string, never>;
+    const known = Number(answer.known);
     if (!response?.ok) setSaid(sayWords(answer));
     else
       setSaid(
-        `${answer.gotchas} brought in as heard; ${answer.known} were here already and are as they were.`,
+        `${answer.gotchas} brought in as heard.${known > 0 ? ` Here already, and as they were: ${known}.` : ""}`,
       );
     await open.load();
   };

@@ -2,7 +2,7 @@
 import Link from "next/link";
 import { useState } from "react";
 import { type Outcome, outcomes } from "#lib/build/index.ts";
-import { type BriefLine, firstRemoval, sayStanding } from "#lib/gotcha/index.ts";
+import { type BriefLine, firstRemoval, sayCost, sayStanding } from "#lib/gotcha/index.ts";
 import { useSessionView } from "../session/provider.tsx";
 import { useBrief } from "./use-brief.ts";
 
@@ -95,6 +95,7 @@ function BriefEntry({
 /** What to do about it, and why it is shown; an answered one needs no more than its name. */
 function BriefWords({ line }: { line: BriefLine }) {
   const { gotcha } = line.entry;
+  const cost = sayCost(gotcha);
   const unproven = line.standing.trust === "heard" || gotcha.cause !== "proven";
   return (
     <>
@@ -111,6 +112,11 @@ function BriefWords({ line }: { line: BriefLine }) {
       {gotcha.mechanism && (
         <p className="small">
           <b>{unproven ? "Why, as is suspected:" : "Why:"}</b> {gotcha.mechanism}
+        </p>
+      )}
+      {cost && (
+        <p className="small">
+          <b>It costs:</b> {cost}
         </p>
       )}
       <p className="soft small">{line.why.join(" ")}</p>

@@ -212,7 +212,7 @@ function Scopes({
         <ScopeFields
           // biome-ignore lint/suspicious/noArrayIndexKey: scopes have no identity but their place
           key={index}
-          legend={`${column === "appliesTo" ? "Applies" : "Does not apply"}, ${index + 1}`}
+          legend={`${column === "appliesTo" ? "Applies" : "Does not apply"}${scopes.length > 1 ? `, ${index + 1}` : ""}`}
           scope={scope}
           onChange={(next) => put("Where it applies", scopes.with(index, next))}
           onTake={() => put("A place taken out", scopes.toSpliced(index, 1))}
@@ -233,7 +233,7 @@ function Scopes({
 
 function Sightings({ open, entry, places }: { open: OpenBook; entry: Entry; places: Places }) {
   const add = (outcome: (typeof outcomes)[number]) =>
-    void open.change(`It ${outcome.label}: ${entry.gotcha.symptom}`, [
+    void open.change(`A sighting, ${outcome.label}: ${entry.gotcha.symptom}`.slice(0, 500), [
       {
         table: "sighting",
         row: newSighting({

@@ -1,6 +1,7 @@
 "use client";
 import Link from "next/link";
 import { useMemo } from "react";
+import type { Gotcha } from "#lib/build/index.ts";
 import { alikes, answerOf, assemblyOf, type BriefLine, gotchaOfMark } from "#lib/gotcha/index.ts";
 import { type Mark, wordsOf } from "#lib/mark/index.ts";
 import { useSession, useSessionView } from "../session/provider.tsx";
@@ -13,7 +14,10 @@ export function IntoBook({ mark }: { mark: Mark }) {
   const lines = useApplying();
   const told = document.sightings.find((one) => one.gone === null && one.markId === mark.id);
   const words = wordsOf(mark);
-  const same = useMemo(() => alike(lines ?? [], words), [lines, words]);
+  const same = useMemo(
+    () => alike(lines ?? [], gotchaOfMark(document, mark, { id: "", at: "" })),
+    [lines, document, mark],
+  );
   if (told) {
     return (
       <p className="into-book">
@@ -77,13 +81,12 @@ export function IntoBook({ mark }: { mark: Mark }) {
   );
 }
 
-/** What in the book may say what these words say. */
-function alike(lines: readonly BriefLine[], symptom: string): BriefLine[] {
-  const gotchas = lines.map((line) => line.entry.gotcha);
-  const [first] = gotchas;
-  if (!first) return [];
-  const written = { ...first, id: "", symptom, notSame: [], supersedes: [], appliesTo: [], joinedInto: null };
-  return alikes(gotchas, written)
+/** What in the book may say what this mark says. */
+function alike(lines: readonly BriefLine[], written: Gotcha): BriefLine[] {
+  return alikes(
+    lines.map((line) => line.entry.gotcha),
+    written,
+  )
     .slice(0, 3)
     .flatMap((one) => lines.find((line) => line.entry.gotcha.id === one.ids[1]) ?? []);
 }

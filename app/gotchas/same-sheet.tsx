@@ -2,9 +2,9 @@
 import Link from "next/link";
 import { useMemo } from "react";
 import type { Gotcha } from "#lib/build/index.ts";
-import { alikes, entriesOf, standingOf } from "#lib/gotcha/index.ts";
+import { alikes, entriesOf, sayCost, standingOf } from "#lib/gotcha/index.ts";
 import { BookBar } from "./book-bar.tsx";
-import { sayTrust } from "./book-sheet.tsx";
+import { sayTrust, sayWhere } from "./book-sheet.tsx";
 import { type OpenBook, useBook } from "./use-book.ts";
 
 /** Pairs that may say the same, side by side: join them one way or the other, or tell them apart for good. */
@@ -23,7 +23,11 @@ function Pairs({ open }: { open: OpenBook }) {
   return (
     <>
       <BookBar open={open} />
-      {pairs.length === 0 && <p style={{ marginTop: 16 }}>No two seem to say the same.</p>}
+      {pairs.length === 0 && (
+        <p style={{ marginTop: 16 }}>
+          No two seem to say the same. <Link href="/gotchas">All gotchas</Link>
+        </p>
+      )}
       {pairs.slice(0, SHOWN).map(({ ids: [a, b] }) => {
         const [one, other] = [of.get(a), of.get(b)];
         return one && other ? <Pair key={`${a} ${b}`} open={open} pair={[one, other]} /> : null;
@@ -56,13 +60,23 @@ function Pair({ open, pair: [one, other] }: { open: OpenBook; pair: [Gotcha, Got
 
 function Side({ open, gotcha, onJoin }: { open: OpenBook; gotcha: Gotcha; onJoin: () => void }) {
   const entry = entriesOf(open.book).get(gotcha.id);
+  const part = gotcha.appliesTo[0]?.item;
+  const says = [
+    ["Why:", gotcha.mechanism],
+    ["It costs:", sayCost(gotcha)],
+    ["Instead:", gotcha.avoid],
+  ].filter(([, text]) => text !== "");
   return (
     <div>
       <h3>
         <Link href={`/gotchas/${encodeURIComponent(gotcha.id)}`}>{gotcha.symptom}</Link>
       </h3>
-      {gotcha.mechanism && <p>{gotcha.mechanism}</p>}
-      {gotcha.avoid && <p>{gotcha.avoid}</p>}
+      <p className="soft small">{[sayWhere(gotcha), part].filter(Boolean).join(": ")}</p>
+      {says.map(([label, text]) => (
+        <p key={label}>
+          <b>{label}</b> {text}
+        </p>
+      ))}
       {entry && <p className="soft small">{sayTrust(standingOf(entry, new Date().toISOString()))}</p>}
       <button type="button" onClick={onJoin}>
         Keep these words for both

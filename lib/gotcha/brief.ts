@@ -1,4 +1,4 @@
-import type { Outcome, Severity } from "#lib/build/index.ts";
+import { type Gotcha, type Outcome, type Severity, severities } from "#lib/build/index.ts";
 import { applies, type Match, type Opening, type Tie } from "./applies.ts";
 import { type Book, type Entry, entriesOf, scopesOf } from "./book.ts";
 import { type Standing, sayStanding, standingOf, type Trust } from "./standing.ts";
@@ -102,6 +102,12 @@ function sayMatch({ unknown, holds }: Match): string[] {
     ...(holds.length > 0 ? [`It holds here: ${holds.join(", ")}.`] : []),
     ...(unknown.length > 0 ? [`Not known of this machine: ${unknown.join("; ")}.`] : []),
   ];
+}
+
+/** How bad it is and what follows, in words: "a spoiled part. A new gland nut has to be made"; empty where nobody said. */
+export function sayCost({ severity, consequence }: Gotcha): string {
+  const bad = severities.find((one) => one.value === severity)?.label ?? "";
+  return [bad, consequence].filter((text) => text.trim() !== "").join(". ");
 }
 
 function capital(text: string): string {

@@ -11,7 +11,7 @@ export {
   type Tie,
 } from "./applies.ts";
 export { type Book, type Entry, entriesOf, scopesOf } from "./book.ts";
-export { applying, type BriefLine, brief, briefLength, hintsFor } from "./brief.ts";
+export { applying, type BriefLine, brief, briefLength, hintsFor, sayCost } from "./brief.ts";
 export {
   answerOf,
   assemblyOf,

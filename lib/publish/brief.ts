@@ -1,5 +1,5 @@
-import { type BuildDocument, severities } from "#lib/build/index.ts";
-import { applying, type Book, type BriefLine, briefOf, openingOf } from "#lib/gotcha/index.ts";
+import type { BuildDocument } from "#lib/build/index.ts";
+import { applying, type Book, type BriefLine, briefOf, openingOf, sayCost } from "#lib/gotcha/index.ts";
 
 /** One gotcha of the printed brief, as labels and texts in their order. */
 export type BriefNote = readonly (readonly [label: string, text: string])[];
@@ -15,11 +15,10 @@ export function printedBrief(book: Book, document: BuildDocument, date: string):
 /** The lines of a brief as labels and texts. */
 export function briefNotes(lines: readonly BriefLine[]): BriefNote[] {
   return lines.map(({ entry: { gotcha }, why }) => {
-    const bad = severities.find((one) => one.value === gotcha.severity)?.label ?? "";
     const says: [string, string][] = [
       ["What bit:", gotcha.symptom],
       [gotcha.cause === "proven" ? "Why:" : "Why, as is suspected:", gotcha.mechanism],
-      ["It costs:", [bad, gotcha.consequence].filter((text) => text.trim() !== "").join(". ")],
+      ["It costs:", sayCost(gotcha)],
       ["How to tell:", gotcha.tell],
       ["Instead:", gotcha.avoid],
       ["Shown because:", why.join(" ")],

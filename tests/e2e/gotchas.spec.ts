@@ -45,7 +45,7 @@ test("one build teaches, the next is warned at the first removal, its answer cou
   await expect(page.locator(".brief.of-log")).toHaveCount(0);
 
   await page.goto(gotcha);
-  await expect(page.locator(".standing")).toContainText("seen once: met once");
+  await expect(page.locator(".standing")).toContainText("Met once");
   await expect(page.getByLabel("Model").first()).toHaveValue("Two");
 
   await page.goto(program.address);
@@ -85,7 +85,7 @@ test("one build teaches, the next is warned at the first removal, its answer cou
     expect(words).toContain(said);
 
   await page.goto(gotcha);
-  await expect(page.locator(".standing")).toContainText("repeated: met twice, once of them avoided");
+  await expect(page.locator(".standing")).toContainText("Met twice, once of them avoided");
   await page.goto(`${program.address.replace(/\/$/, "")}/gotchas`);
   await tabTo(page, "Find in the gotchas");
   await page.keyboard.type("proud ky");
@@ -126,6 +126,6 @@ test("the demonstration: the third build is warned by what the first two taught,
   });
   await expect(page.getByText("1 brought in as heard")).toBeVisible();
   await page.getByRole("link", { name: "The handle works loose" }).click();
-  await expect(page.locator(".standing")).toContainText("heard");
+  await expect(page.locator(".standing")).toContainText("Heard of, never met here");
   await expect(page.locator("main")).toContainText("Brought in from theirs.csv");
 });

@@ -21,11 +21,16 @@ const allPairs = (gotchas: readonly Gotcha[]) =>
 /** A book of sentences out of few words, by chance, so that many are alike; some in other assemblies, some joined. */
 function bookOf(seed: number, size: number): Gotcha[] {
   const dice = random(seed);
-  const words = Array.from({ length: dice.pick([12, 40, 200]) }, (_, at) => `word${at}`);
+  const words = [
+    ...Array.from({ length: dice.pick([12, 40, 200]) }, (_, at) => `word${at}`),
+    ...["left", "right", "loose", "seized", "leaks", "upside down", "gudgeon pin", "wrist pin"],
+  ];
+  const sentence = () => Array.from({ length: dice.whole(0, 9) }, () => dice.pick(words)).join(" ");
   return Array.from({ length: size }, (_, at) =>
     newGotcha({
       id: `g${at}`,
-      symptom: Array.from({ length: dice.whole(0, 9) }, () => dice.pick(words)).join(" "),
+      symptom: sentence(),
+      mechanism: dice.chance(0.4) ? sentence() : "",
       noted: "2026-01-01T00:00:00.000Z",
       appliesTo: dice.chance(0.3)
         ? []
