@@ -67,9 +67,18 @@ export function titleBlock(procedure: Procedure): { label: string; value: string
     ["Serial", machine.serial],
     ["Years", machine.years],
     ["Assembly", procedure.assembly],
-    ["Language", procedure.language],
+    ["Language", languageName(procedure.language)],
   ];
   return fields.map(([label, value]) => ({ label, value: value.trim() })).filter(({ value }) => value !== "");
+}
+
+/** "British English" of "en-GB"; a tag that nothing is known of stands for itself. */
+function languageName(tag: string): string {
+  try {
+    return new Intl.DisplayNames(["en"], { type: "language" }).of(tag) ?? tag;
+  } catch {
+    return tag;
+  }
 }
 
 /** What the title block says of the sheet's own standing. */
