@@ -101,6 +101,13 @@ export function correctionStanding({ mendedIn }: CorrectionLine): string {
   return mendedIn === null ? "Not yet mended in a release." : `Mended in revision ${mendedIn}.`;
 }
 
+/** What is not as in the revision before; of `all` revisions, latest first, the one at that place. */
+export function changedText(all: readonly RevisionLine[], at: number): string {
+  const written = all[at]?.changed.trim() ?? "";
+  if (written !== "") return written;
+  return at === all.length - 1 ? "First release." : "Nobody wrote down what has changed.";
+}
+
 /** What somebody who followed the revision before has to do again. */
 export function againText({ again }: RevisionLine): string {
   return again.trim() === "" ? "Nothing has to be done again." : `To be done again: ${again}`;

@@ -21,6 +21,7 @@ import type { Stills } from "../stills.ts";
 import {
   againText,
   allSteps,
+  changedText,
   correctionPlace,
   correctionStanding,
   deferredHead,
@@ -144,7 +145,7 @@ function revision(line: History["revisions"][number], index: number, all: Histor
   return {
     name: `Revision ${line.revision}`,
     date: line.date,
-    changed: lines(line.changed || (first ? "First release." : "")),
+    changed: lines(changedText(all, index)),
     again: first ? [] : lines(againText(line)),
   };
 }
