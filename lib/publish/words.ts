@@ -87,7 +87,7 @@ export function standingBlock(state: SheetState): { label: string; value: string
     { label: "Standing", value: state.standing },
     { label: "Date", value: state.date },
     { label: "Open findings", value: String(state.openFindings) },
-    { label: "Content hash", value: state.hash8 },
+    { label: "Sheet code", value: state.hash8 },
   ];
 }
 
