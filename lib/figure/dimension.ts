@@ -14,18 +14,30 @@ export interface DimensionLines {
   textAt: Point;
   /** Degrees clockwise by which the text is turned. */
   textTurn: number;
-  /** How wide the text may be expected to be. */
-  textWidth: number;
+  /** Corners of the white ground that the text stands on, in order. */
+  plate: readonly Point[];
   /** Around all of it. */
   box: Box;
 }
 
 /** Everything but the text is a share of the text's height. */
-const share = { arrow: 0.85, halfArrow: 0.15, gap: 0.25, past: 0.4, foot: 0.35 };
+const share = { arrow: 0.85, halfArrow: 0.15, gap: 0.25, past: 0.4, foot: 0.5, aside: 0.15 };
 
-/** How wide a text may be expected to be: most letters of the typeface are narrower than this share of its height. */
+/** How wide signs are at most, as shares of the height: those of Source Sans 3, semi-bold, by its own table of widths. */
+const widths: readonly (readonly [RegExp, number])[] = [
+  [/[\s\u00a0]/u, 0.2],
+  [/[.,:;'|ijlI]/u, 0.3],
+  [/[-()/[\]{}!frt]/u, 0.4],
+  [/[\d+=<>−±×]/u, 0.55],
+  [/[mwMW%@]/u, 0.9],
+  [/[a-z\u00b5]/u, 0.6],
+];
+const widest = 0.75;
+
+/** How wide a text is, or a little less. */
 export function widthOf(text: string, height: number): number {
-  return [...text].length * 0.54 * height;
+  const signs = [...text].map((sign) => widths.find(([of]) => of.test(sign))?.[1] ?? widest);
+  return signs.reduce((sum, one) => sum + one, 0) * height;
 }
 
 /**
@@ -53,24 +65,29 @@ export function dimensionLines(
   const textWidth = widthOf(text, height);
   const { textAt, textTurn } = textOf(drawn, along, height, textWidth > length);
   const extensions = extensionsOf({ from, to }, left, stand, height);
-  const textBox = turnedBox(textAt, textTurn, textWidth, height);
+  const plate = plateOf(textAt, textTurn, textWidth, height);
   const box = boxOf([
     drawn.from,
     drawn.to,
     ...arrows.flat(),
     ...extensions.flatMap((one) => [one.from, one.to]),
-    ...textBox,
+    ...plate,
   ]);
-  return { line: drawn, arrows, extensions, textAt, textTurn, textWidth, box };
+  return { line: drawn, arrows, extensions, textAt, textTurn, plate, box };
 }
 
-/** The corners of a text, from its foot. */
-export function turnedBox(foot: Point, turn: number, width: number, height: number): Point[] {
+/** The ground of a text: around its letters, from its foot, ending short of its own line. */
+function plateOf(foot: Point, turn: number, width: number, height: number): Point[] {
   const along = { x: Math.cos((turn * Math.PI) / 180), y: Math.sin((turn * Math.PI) / 180) };
   const up = { x: along.y, y: -along.x };
-  return [-0.2, 0.85].flatMap((rise) =>
-    [-0.5, 0.5].map((part) => go(go(foot, up, rise * height), along, part * width)),
-  );
+  const half = width / 2 + share.aside * height;
+  const corners = [
+    [-half, -0.28],
+    [half, -0.28],
+    [half, 0.85],
+    [-half, 0.85],
+  ] as const;
+  return corners.map(([far, rise]) => go(go(foot, up, rise * height), along, far));
 }
 
 function arrowhead(tip: Point, along: Point, length: number): readonly [Point, Point, Point] {

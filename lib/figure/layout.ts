@@ -1,4 +1,4 @@
-import { type DimensionLines, dimensionLines, turnedBox } from "./dimension.ts";
+import { type DimensionLines, dimensionLines } from "./dimension.ts";
 import type { Drawable, NumberedBalloon } from "./drawable.ts";
 import type { Point } from "./drawing.ts";
 import { type Box, boxOf, distance, union } from "./geometry.ts";
@@ -39,7 +39,7 @@ const share = { radius: 1.05, gap: 0.85, pitch: 2.45, clear: 0.3, near: 5 };
 
 /** Rounds in which balloons exchange seats, and for how many of the best layouts that is tried. */
 const rounds = 4;
-const tried = 2;
+const tried = 6;
 
 /** The layout that serves best: few conflicts, a large picture, short leaders. Null where there is no room for any. */
 export function bestLayout(drawable: Drawable, sheet: Sheet): Layout | null {
@@ -109,17 +109,28 @@ function layOut(
   };
   const scale = largest(fits, mostOf(drawable.shown, room));
   if (scale === null) return null;
-  const { whole, seats, dimensions } = at(scale);
-  const texts = dimensions.map((one) => boxOf(turnedBox(one.textAt, one.textTurn, one.textWidth, text)));
+  const { inner, seats, dimensions } = at(scale);
+  const texts = dimensions.map(({ plate }) => boxOf(plate));
+  const lines = dimensions.flatMap(({ line, extensions }) => [line, ...extensions]);
   const options = { radius: measures.radius, clear: share.clear * text, rounds };
   // Two places that share a circle may be in the way of others; then each has its own.
   for (const near of [share.near * text, 0]) {
     const groups = groupsOf(drawable, scale, near);
     const targets = groups.map(({ members, hand }) => ({ at: members.map((one) => one.at), hand }));
-    const placing = placeBalloons(targets, { seats, texts }, options);
+    const placing = placeBalloons(targets, { seats, texts, lines }, options);
     const isLast = near === 0 || groups.length === drawable.balloons.length;
+    // Margins that no balloon stands in are no part of the figure.
     if (placing && (isClean({ placing }) || isLast))
-      return { scale, text, strips, measures, whole, dimensions, groups, placing };
+      return {
+        scale,
+        text,
+        strips,
+        measures,
+        whole: wholeOf(inner, placing.centres, measures),
+        dimensions,
+        groups,
+        placing,
+      };
   }
   return null;
 }
@@ -155,7 +166,7 @@ function framed(
   const inner = union([picture, ...lines.map(({ box }) => box)]);
   const seats = seatsBeside(inner, strips, measures);
   const hands = balloons.flatMap(({ seat }) => (seat ? [place(seat)] : []));
-  return { seats, dimensions: lines, whole: wholeOf(inner, [...seats, ...hands], measures) };
+  return { inner, seats, dimensions: lines, whole: wholeOf(inner, [...seats, ...hands], measures) };
 }
 
 /** Balloons of one item that point at places near each other are one, unless one was put by hand. */

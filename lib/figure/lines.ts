@@ -37,7 +37,7 @@ export interface FigureLines extends Size {
   undrawn: string[];
   /** How many pairs of leaders cross. */
   crossings: number;
-  /** How often a leader runs through another balloon, over another's place, or through a text. */
+  /** How often a leader runs through another balloon, over another's place, or through a dimension. */
   overruns: number;
 }
 

@@ -15,6 +15,8 @@ export interface Frame {
   seats: readonly Point[];
   /** Boxes that leaders avoid where they can: texts of dimensions. */
   texts: readonly Box[];
+  /** Lines that leaders avoid where they can: dimension lines with their arrowheads, and their extension lines. */
+  lines: readonly Segment[];
 }
 
 export interface PlaceOptions {
@@ -31,7 +33,7 @@ export interface Placing {
   centres: Point[];
   /** How many pairs of leaders cross. */
   crossings: number;
-  /** How often a leader runs through another balloon, over another's place, or through a text. */
+  /** How often a leader runs through another balloon, over another's place, or through a dimension. */
   overruns: number;
   length: number;
 }
@@ -144,11 +146,15 @@ function troubles(standing: Standing, one: number): { shared: number; own: numbe
   for (let other = 0; other < targets.length; other++)
     if (other !== one) shared += inTheWay(standing, one, other);
   const { at } = targets[one] as Target;
-  const own =
-    frame.texts.length === 0
-      ? 0
-      : at.filter((from) => frame.texts.some((box) => meets({ from, to: centre }, box))).length;
+  const own = at.reduce((sum, from) => sum + overDimensions({ from, to: centre }, frame), 0);
   return { shared, own };
+}
+
+/** How often a leader runs through the texts and lines of dimensions. */
+function overDimensions(leader: Segment, { texts, lines }: Frame): number {
+  return (
+    texts.filter((box) => meets(leader, box)).length + lines.filter((line) => cross(leader, line)).length
+  );
 }
 
 /** How often the leaders of two balloons are in each other's way, or in that of their circles and places. */

@@ -5,7 +5,7 @@ import type { Segment } from "./geometry.ts";
 import type { BalloonLines, FigureLines } from "./lines.ts";
 
 /** Widths of lines, as shares of the height of the text. White beside the black lets a line be read on any picture. */
-const share = { ink: 0.085, casing: 0.24, letters: 0.2, capHeight: 0.66 };
+const share = { ink: 0.085, casing: 0.24, capHeight: 0.66 };
 
 /** The picture that the lines are drawn over. */
 export interface PictureOfFigure {
@@ -49,6 +49,7 @@ function drawnOn(lines: FigureLines): Element[] {
   const casing = round((share.casing - share.ink) * text);
   const flat = { stroke: "white", "stroke-width": casing, "stroke-linejoin": "round" } as const;
   return [
+    ...dimensions.map(({ plate }) => s("path", { d: polygon(plate), fill: "white" })),
     path && s("path", { d: path, fill: "none", stroke: "white", "stroke-width": round(share.casing * text) }),
     ...heads.map((head) => s("path", { d: polygon(head), fill: "white", ...flat })),
     ...dots.map(({ centre, radius }) => s("circle", { ...circleAt(centre, radius), fill: "white", ...flat })),
@@ -78,13 +79,7 @@ function balloonOf({ number, centre, radius }: BalloonLines, text: number): Elem
 
 function textOf({ text: words, textAt, textTurn }: FigureLines["dimensions"][number], text: number): Element {
   const at = `translate(${round(textAt.x)} ${round(textAt.y)}) rotate(${round(textTurn)})`;
-  const cased = {
-    stroke: "white",
-    "stroke-width": round(share.letters * text),
-    "stroke-linejoin": "round",
-    "paint-order": "stroke",
-  };
-  return s("text", { transform: at, ...letters, ...cased, "font-size": round(text), fill: "black" }, words);
+  return s("text", { transform: at, ...letters, "font-size": round(text), fill: "black" }, words);
 }
 
 function pictureOf(

@@ -1,4 +1,3 @@
-import type { Point } from "#lib/figure/index.ts";
 import type { DrawnFigure, MeasurementLine, PartUse, Procedure, Step } from "./tree.ts";
 
 /**
@@ -66,6 +65,8 @@ interface Saying {
   what: string;
   words: string;
   concern: Concern;
+  /** Of pictures: what tells two of them apart where their words are the same, and the words that then say so. */
+  seen?: { exactly: string; otherwise: string };
 }
 
 function compareSteps(before: Step, after: Step): Difference[] {
@@ -76,16 +77,17 @@ function compareSteps(before: Step, after: Step): Difference[] {
     const was = earlier.get(key);
     const is = later.get(key);
     const { mark, what, concern } = (is ?? was) as Saying;
-    if (was?.words === is?.words) return [];
-    return [{ step: after.number, mark, what, before: was?.words ?? "", after: is?.words ?? "", concern }];
+    if (was?.words === is?.words && was?.seen?.exactly === is?.seen?.exactly) return [];
+    const now = was?.words === is?.words ? is?.seen?.otherwise : is?.words;
+    return [{ step: after.number, mark, what, before: was?.words ?? "", after: now ?? "", concern }];
   });
 }
 
 /** All that a step says, each under a key that is the same in every procedure of the build. */
 function sayingsOf(step: Step): Map<string, Saying> {
   const all = new Map<string, Saying>();
-  const say = (mark: string, what: string, words: string, concern: Concern) => {
-    if (words !== "") all.set(`${mark}/${what}`, { mark, what, words, concern });
+  const say = (mark: string, what: string, words: string, concern: Concern, seen?: Saying["seen"]) => {
+    if (words !== "") all.set(`${mark}/${what}`, { mark, what, words, concern, seen });
   };
   say(step.mark, "Instruction", step.title, "redo");
   for (const one of step.details) say(one.mark, "How", one.text, "redo");
@@ -106,9 +108,15 @@ function sayingsOf(step: Step): Map<string, Saying> {
     say(one.mark, "Deferred", join([one.what, one.part ?? "", one.waitsFor]), "read");
   for (const { mark, soak } of step.deferred)
     if (soak) say(mark, "How long", join([soak.least, soak.longest, soak.why]), "redo");
-  say(step.mark, "Pictures", step.stills.map((one) => one.sha256.slice(0, 8)).join(", "), "read");
+  const { length } = step.stills;
+  const pictures = length === 0 ? "" : `${length} ${length === 1 ? "picture" : "pictures"}`;
+  const exactly = step.stills.map((one) => one.sha256).join();
+  say(step.mark, "Pictures", pictures, "read", { exactly, otherwise: `${pictures}, not the same as before` });
   for (const [at, one] of step.stills.entries())
-    say(one.mark, `Drawing on picture ${at + 1}`, drawingWords(one.drawn), "read");
+    say(one.mark, `Drawing on picture ${at + 1}`, drawingWords(one.drawn), "read", {
+      exactly: placesOn(one.drawn),
+      otherwise: "The same, drawn in other places",
+    });
   return all;
 }
 
@@ -127,27 +135,34 @@ function valueWords(line: MeasurementLine, value: keyof MeasurementLine["values"
   return text === "" ? "" : join([line.what, line.part, line.mate ?? "", text]);
 }
 
-/** A drawing in words: its view, how the picture is shown, and what points where, in hundredths of the picture. */
+/** A drawing in words: its view, how the picture is shown, and what is pointed out and measured on it. */
 function drawingWords(drawn: DrawnFigure | undefined): string {
   if (!drawn) return "";
   const { drawing, numbers, values } = drawn;
   const { quarter, straighten, light, crop, view, balloons, dimensions } = drawing;
-  const at = ({ x, y }: Point) => `${Math.round(x * 100)}/${Math.round(y * 100)}`;
-  const cut = [crop.x, crop.y, crop.width, crop.height].map((one) => Math.round(one * 100)).join("/");
+  const pointed = balloons.map(({ item }) => numbers.find((one) => one.item === item)?.number ?? "?");
+  const measured = dimensions.map(({ mark }) => values.find((one) => one.mark === mark)?.text ?? "?");
   return join([
     view,
     quarter !== 0 ? `turned ${quarter}°` : "",
-    straighten !== 0 ? `straightened ${straighten.toFixed(1)}°` : "",
-    cut === "0/0/100/100" ? "" : `cropped to ${cut}`,
-    light !== 0 ? `light ${light.toFixed(2)}` : "",
-    ...balloons.map(
-      (one) => `${numbers.find(({ item }) => item === one.item)?.number ?? "?"} at ${at(one.at)}`,
-    ),
-    ...dimensions.map(
-      (one) =>
-        `${values.find(({ mark }) => mark === one.mark)?.text ?? "?"} from ${at(one.from)} to ${at(one.to)}`,
-    ),
+    straighten !== 0 ? "straightened" : "",
+    crop.width < 1 || crop.height < 1 ? "cropped" : "",
+    light === 0 ? "" : light > 0 ? "lighter" : "darker",
+    pointed.length > 0 ? `items ${pointed.join(", ")} pointed out` : "",
+    measured.length > 0 ? `dimensions ${measured.join("; ")}` : "",
   ]);
+}
+
+/** Where everything on a drawing stands, and how it shows its picture, in hundredths: to compare, not to read. */
+function placesOn(drawn: DrawnFigure | undefined): string {
+  if (!drawn) return "";
+  const { quarter, straighten, light, crop, balloons, dimensions } = drawn.drawing;
+  const places = [
+    crop,
+    ...balloons.map(({ at }) => at),
+    ...dimensions.flatMap(({ from, to }) => [from, to]),
+  ].flatMap((place) => Object.values(place));
+  return [quarter, straighten, ...[light, ...places].map((one) => Math.round(one * 100))].join();
 }
 
 function partWords({ name, event, count, wayRound, seat, note }: PartUse): string {

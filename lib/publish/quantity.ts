@@ -25,6 +25,13 @@ function unitRead(reading: Reading): string {
 
 const firstWords = new Set(["off", ...units.flatMap(({ spellings }) => spellings.map(firstWord))]);
 
+/** Short units of two words, such as "N m": with a short number before them they still fit a narrow cell in one piece. */
+const pairs = units
+  .flatMap(({ spellings }) => spellings)
+  .filter((spelling) => /^\p{L}+ \p{L}+$/u.test(spelling) && spelling.length <= 7);
+const afterShortNumber = `(?<=(?:^|[\\s(])[\\d.,/-]{1,5}${hardSpace})`;
+const pairBehind = new RegExp(`${afterShortNumber}(?:${pairs.join("|")})(?![\\p{L}\\d])`, "gu");
+
 /**
  * Ties each number to the unit behind it with a no-break space, so that no line ends between them. Other spaces
  * may break, also those that came as no-break ones: a whole value tied together is too long for a narrow cell.
@@ -36,7 +43,8 @@ export function tieUnits(text: string): string {
     .replace(/([±+−])[ \t]+(?=\d)/g, `$1${hardSpace}`)
     .replace(/(\d)[ \t]+(?=([^\s\d]\S{0,24}))/g, (all, digit: string, word: string) =>
       isUnit(word) ? `${digit}${hardSpace}` : all,
-    );
+    )
+    .replace(pairBehind, (unit) => unit.replace(" ", hardSpace));
 }
 
 function isUnit(word: string): boolean {

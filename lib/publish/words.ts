@@ -67,9 +67,18 @@ export function titleBlock(procedure: Procedure): { label: string; value: string
     ["Serial", machine.serial],
     ["Years", machine.years],
     ["Assembly", procedure.assembly],
-    ["Language", procedure.language],
+    ["Language", languageName(procedure.language)],
   ];
   return fields.map(([label, value]) => ({ label, value: value.trim() })).filter(({ value }) => value !== "");
+}
+
+/** "British English" of "en-GB"; a tag that nothing is known of stands for itself. */
+function languageName(tag: string): string {
+  try {
+    return new Intl.DisplayNames(["en"], { type: "language" }).of(tag) ?? tag;
+  } catch {
+    return tag;
+  }
 }
 
 /** What the title block says of the sheet's own standing. */
@@ -78,7 +87,7 @@ export function standingBlock(state: SheetState): { label: string; value: string
     { label: "Standing", value: state.standing },
     { label: "Date", value: state.date },
     { label: "Open findings", value: String(state.openFindings) },
-    { label: "Content hash", value: state.hash8 },
+    { label: "Sheet code", value: state.hash8 },
   ];
 }
 
@@ -90,6 +99,13 @@ export function correctionPlace({ revision, step }: CorrectionLine): string {
 /** What became of a mistake that was found. */
 export function correctionStanding({ mendedIn }: CorrectionLine): string {
   return mendedIn === null ? "Not yet mended in a release." : `Mended in revision ${mendedIn}.`;
+}
+
+/** What is not as in the revision before; of `all` revisions, latest first, the one at that place. */
+export function changedText(all: readonly RevisionLine[], at: number): string {
+  const written = all[at]?.changed.trim() ?? "";
+  if (written !== "") return written;
+  return at === all.length - 1 ? "First release." : "Nobody wrote down what has changed.";
 }
 
 /** What somebody who followed the revision before has to do again. */

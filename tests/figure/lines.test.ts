@@ -174,7 +174,79 @@ describe("a dimension, after ISO 129-1", () => {
     expect(line.from.x).toBeLessThan(left.x);
     expect(line.to.x).toBeGreaterThan(right.x);
   });
+
+  test("has its value on a ground that its own line does not touch, however it slants", () => {
+    fc.assert(
+      fc.property(
+        somePoint,
+        somePoint,
+        fc.double({ min: -0.3, max: 0.3, noNaN: true }),
+        (from, to, stand) => {
+          fc.pre(Math.hypot(from.x - to.x, from.y - to.y) > 0.01);
+          const { line, plate, arrows } = dimension(from, to, stand);
+          const edges = plate.map((corner, at) => ({ from: corner, to: plate[(at + 1) % 4] as Point }));
+          for (const edge of edges) expect(meet(line, edge)).toBe(false);
+          for (const point of [line.from, line.to, ...arrows.flat()])
+            expect(within(point, plate)).toBe(false);
+        },
+      ),
+      { numRuns: 500 },
+    );
+  });
+
+  test("has no leader run over its lines where another seat keeps clear of them", () => {
+    // A shaft that is measured across; what is pointed at lies between the extension lines.
+    const lines = lay(
+      {
+        ...withBalloons([{ x: 0.435, y: 0.535 }]),
+        crop: { x: 0.2, y: 0, width: 0.6, height: 1 },
+        dimensions: [
+          { id: "d", mark: "12.65 mm", from: { x: 0.515, y: 0.555 }, to: { x: 0.5, y: 0.63 }, stand: -0.16 },
+        ],
+      },
+      wide,
+    );
+    const [leader] = lines.balloons.map((one) => one.leader);
+    const [drawn] = lines.dimensions;
+    expect(lines.overruns).toBe(0);
+    for (const line of [drawn?.line, ...(drawn?.extensions ?? [])])
+      expect(leader && line && meet(leader, line)).toBe(false);
+  });
+
+  test("makes no margin in which no balloon stands", () => {
+    fc.assert(
+      fc.property(somePoint, (place) => {
+        const { picture, balloons, width, height } = lay(withBalloons([place]), wide);
+        const [{ centre, radius }] = balloons as [BalloonLines];
+        const [right, foot] = [width - picture.x - picture.width, height - picture.y - picture.height];
+        if (picture.x > 1e-6) expect(centre.x).toBeLessThan(2 * radius);
+        if (picture.y > 1e-6) expect(centre.y).toBeLessThan(2 * radius);
+        if (right > 1e-6) expect(width - centre.x).toBeLessThan(2 * radius);
+        if (foot > 1e-6) expect(height - centre.y).toBeLessThan(2 * radius);
+        expect(inside(centre, radius, { width, height } as FigureLines)).toBe(true);
+      }),
+    );
+  });
 });
+
+/** Whether two segments cross, by the signs of four areas. */
+function meet(p: { from: Point; to: Point }, q: { from: Point; to: Point }): boolean {
+  const side = (a: Point, b: Point, c: Point) =>
+    Math.sign((b.x - a.x) * (c.y - a.y) - (b.y - a.y) * (c.x - a.x));
+  return (
+    side(p.from, p.to, q.from) * side(p.from, p.to, q.to) < 0 &&
+    side(q.from, q.to, p.from) * side(q.from, q.to, p.to) < 0
+  );
+}
+
+/** Whether a point lies in a convex polygon: on the same side of all its edges. */
+function within({ x, y }: Point, corners: readonly Point[]): boolean {
+  const sides = corners.map((a, at) => {
+    const b = corners[(at + 1) % corners.length] as Point;
+    return Math.sign((b.x - a.x) * (y - a.y) - (b.y - a.y) * (x - a.x));
+  });
+  return sides.every((one) => one > 0) || sides.every((one) => one < 0);
+}
 
 function far(a: Point, b: Point): number {
   return Math.hypot(a.x - b.x, a.y - b.y);

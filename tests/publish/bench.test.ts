@@ -84,7 +84,8 @@ describe("the bench edition", () => {
     const goesOn = bench.pages.filter((one) => one.text.includes(", continued"));
     expect(goesOn.length).toBeGreaterThan(0);
     for (const { text } of goesOn) {
-      const [, step, from] = /Step (\d+), continued\. After a pause, .* page (\d+)/.exec(text) ?? [];
+      const [, step, from] =
+        /Step (\d+), continued\. After a pause, begin again on page (\d+)/.exec(text) ?? [];
       expect(heads.find((one) => unspaced(one.text) === `Step${step}`)?.page).toBe(Number(from));
     }
   });

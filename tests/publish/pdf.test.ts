@@ -83,7 +83,7 @@ describe("a small job", () => {
       expect(text).toContain("Water pump: strip and refit");
       expect(text).toContain("Unreleased · 2 open findings");
       expect(text).toContain("3 May 2026");
-      expect(text).toMatch(/Content hash [0-9a-f]{8}/);
+      expect(text).toMatch(/Sheet code [0-9a-f]{8}/);
     });
   });
 

@@ -42,6 +42,9 @@ test("a number is tied to its unit, and to nothing else", () => {
   expect(tieUnits("wait 10 minutes, then 12 N·m, 1 1/2 in and 4 off")).toBe(
     "wait 10\u00a0minutes, then 12\u00a0N·m, 1\u00a01/2\u00a0in and 4\u00a0off",
   );
+  expect(tieUnits("5 lbf ft (6.8 N m), 120.25 N m, 5 N more")).toBe(
+    "5\u00a0lbf\u00a0ft (6.8\u00a0N\u00a0m), 120.25\u00a0N m, 5\u00a0N more",
+  );
   expect(tieUnits("step 4 comes before")).toBe("step 4 comes before");
 });
 

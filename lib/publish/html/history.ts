@@ -2,7 +2,7 @@ import type { Element } from "hast";
 import { h } from "hastscript";
 import { tieUnits } from "../quantity.ts";
 import type { History } from "../release/history.ts";
-import { againText, correctionPlace, correctionStanding } from "../words.ts";
+import { againText, changedText, correctionPlace, correctionStanding } from "../words.ts";
 import { listSection } from "./lists.ts";
 import { prose } from "./parts-of-step.ts";
 
@@ -24,7 +24,7 @@ export function revisionNodes({ revisions }: History): Element[] {
   const items = revisions.map((line, index) =>
     h("li", [
       h("strong", `Revision ${line.revision}, ${line.date}`),
-      ...prose(line.changed || (index === revisions.length - 1 ? "First release." : "")),
+      ...prose(changedText(revisions, index)),
       ...(index === revisions.length - 1 ? [] : prose(againText(line))),
     ]),
   );

@@ -14,6 +14,7 @@ import { fetchStills, figureFiles, filesOnce } from "../stills.ts";
 import {
   againText,
   allSteps,
+  changedText,
   correctionPlace,
   correctionStanding,
   groupedCautions,
@@ -109,7 +110,7 @@ function revisions({ revisions }: History): RootContent[] {
   if (revisions.length === 0) return [];
   const items = revisions.map((line, index) => [
     strong(`Revision ${line.revision}, ${line.date}:`),
-    ` ${[line.changed || "First release.", index === revisions.length - 1 ? "" : againText(line)].map(oneLine).filter(Boolean).join(" ")}`,
+    ` ${[changedText(revisions, index), index === revisions.length - 1 ? "" : againText(line)].map(oneLine).filter(Boolean).join(" ")}`,
   ]);
   return [heading(2, "Revisions"), ...list(items)];
 }

@@ -15,6 +15,8 @@ const first = [
   { least: 72, room: { width: 142, height: 72 } },
 ];
 const pair = { least: 0, room: { width: 69, height: 60 } };
+/** Beside the words of the page edition. */
+const beside = { least: 0, room: { width: 72, height: 66 } };
 
 /** Numbers and values on a figure are as large as the words beside it, in millimetres: 12 points, at the bench 18. */
 const textHeight: Record<Edition, number> = { page: 4.23, bench: 6.35 };
@@ -31,6 +33,7 @@ export function printFigure(figure: Figure, step: Step, stills: Stills["found"],
       view: viewName(figure),
       first: figure.drawn ? first.map(laidOut) : [laidOut(pair)],
       pair: laidOut(pair),
+      beside: laidOut(beside),
     },
   ];
 }

@@ -9,6 +9,7 @@ import type {
   Step,
   SupplyUse,
 } from "#lib/procedure/tree.ts";
+import { hardSpace } from "#lib/quantity/index.ts";
 import type { BriefNote } from "../brief.ts";
 import { paragraphs } from "../clean.ts";
 import { closeOutChecks, closeOutHeading } from "../close-out.ts";
@@ -21,6 +22,7 @@ import type { Stills } from "../stills.ts";
 import {
   againText,
   allSteps,
+  changedText,
   correctionPlace,
   correctionStanding,
   deferredHead,
@@ -144,7 +146,7 @@ function revision(line: History["revisions"][number], index: number, all: Histor
   return {
     name: `Revision ${line.revision}`,
     date: line.date,
-    changed: lines(line.changed || (first ? "First release." : "")),
+    changed: lines(changedText(all, index)),
     again: first ? [] : lines(againText(line)),
   };
 }
@@ -274,9 +276,12 @@ function wide(text: string): string {
   return narrow(text, 36);
 }
 
-/** A text for a cell that holds that many characters in a line. Numbers stay with their units where they can. */
+/**
+ * A text for a cell that holds that many characters in a line. Numbers stay with their units where they can, and no
+ * line begins with the dot between two things.
+ */
 function narrow(text: string, longest: number): string {
-  return breakable(tieUnits(paragraphs(text).join(" ")), longest);
+  return breakable(tieUnits(paragraphs(text).join(" ")), longest).replaceAll(" · ", `${hardSpace}· `);
 }
 
 /** A text cut for a cell of the foot, which cuts it to what it can hold; it stands whole on the first page. */

@@ -27,7 +27,10 @@ const sources = [
   "page.typ",
   "pieces.typ",
   "front.typ",
+  "pictures.typ",
+  "rows.typ",
   "step.typ",
+  "pages.typ",
   "readings.typ",
   "lists.typ",
 ];
