@@ -52,15 +52,15 @@ test("it is over too when a later build of the machine closes it, and nothing of
       { table: "build", id: later.id, rev: 0, set: { ...later } },
       {
         table: "sitting",
-        id: "sitting-2",
+        id: "sitting-later",
         rev: 0,
-        set: { ...newSitting({ id: "sitting-2", buildId: later.id, title: "Evening" }) },
+        set: { ...newSitting({ id: "sitting-later", buildId: later.id, title: "Evening" }) },
       },
       {
         table: "mark",
         id: closing.id,
         rev: 0,
-        set: { ...closing, buildId: later.id, sittingId: "sitting-2" },
+        set: { ...closing, buildId: later.id, sittingId: "sitting-later" },
       },
     ]),
   );
