@@ -48,21 +48,25 @@ test("it is over too when a later build of the machine closes it, and nothing of
   const closing = sampleMark(null, "action", { words: "It held", closes: [mark.id] });
   await apply(
     workshop.client,
-    commandOf([
-      { table: "build", id: later.id, rev: 0, set: { ...later } },
-      {
-        table: "sitting",
-        id: "sitting-later",
-        rev: 0,
-        set: { ...newSitting({ id: "sitting-later", buildId: later.id, title: "Evening" }) },
-      },
-      {
-        table: "mark",
-        id: closing.id,
-        rev: 0,
-        set: { ...closing, buildId: later.id, sittingId: "sitting-later" },
-      },
-    ]),
+    commandOf(
+      [
+        { table: "build", id: later.id, rev: 0, set: { ...later } },
+        {
+          table: "sitting",
+          id: "sitting-later",
+          rev: 0,
+          set: { ...newSitting({ id: "sitting-later", buildId: later.id, title: "Evening" }) },
+        },
+        {
+          table: "mark",
+          id: closing.id,
+          rev: 0,
+          set: { ...closing, buildId: later.id, sittingId: "sitting-later" },
+        },
+      ],
+      "the later build",
+      later.id,
+    ),
   );
   expect(await openSoaks(workshop.client)).toEqual([]);
 
