@@ -62,7 +62,7 @@ test("a deferred item left open stands first on the build, the machine and the f
   await page.getByRole("button", { name: "Strike out" }).last().click();
   await onDisk(page);
   const words = "The four cover nuts are finger-tight only.";
-  for (const address of [build, `${program.address}/machines/demo-machine-ostrey-b`, program.address]) {
+  for (const address of [build, `${program.address}machines/demo-machine-ostrey-b`, program.address]) {
     await page.goto(address);
     await expect(page.getByRole("link", { name: words }).first()).toBeVisible();
   }
