@@ -1,3 +1,5 @@
+import { numberIn } from "./figures.ts";
+
 /** "The wheel turns 2.5 times to one of the crank": how often the one turns for a turn of the other. */
 export interface RatioTold {
   subject: string;
@@ -81,10 +83,8 @@ const atItsSpeed = new RegExp(
   `${name} ${verb} (?:the )?(?:same )?speed (?:of|as) ${name}${end}|${name} (?:turns?|runs?|goes|rotates?|is driven) at ${name} speed\\b`,
 );
 
-const number = (text: string | undefined): number => {
-  const [, whole = "0", over, under] = /^(?:(\d+)[- ])?(\d+)\/(\d+)$/.exec(text ?? "") ?? [];
-  return over ? Number(whole) + Number(over) / Number(under) : Number(text ?? 1);
-};
+/** A number in figures; one where none is written: "to a turn of the crank". */
+const number = (text: string | undefined): number => (text === undefined ? 1 : numberIn(text));
 
 /** How many turns of the one are told for a turn of the other; null where the text tells none. */
 export function ratioTold(text: string): RatioTold | null {
